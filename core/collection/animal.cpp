@@ -1,0 +1,114 @@
+#include "core/collection/animal.hpp"
+
+namespace rackside {
+namespace {
+
+struct Apply {
+  AnimalState& animal;
+  const Event& event;
+
+  void operator()(const AnimalAdded& e) const {
+    animal.id = *event.animal;
+    animal.key = e.key;
+    animal.species = e.species;
+    animal.common_name = e.common_name;
+    animal.source = e.source;
+    animal.sex = e.sex;
+    animal.stage = e.stage;
+    animal.instar = e.instar;
+    animal.born = e.born;
+    animal.acquired = e.acquired;
+    animal.count = e.count;
+    animal.added = event.when;
+    house(event.enclosure);
+  }
+  void operator()(const Rehoused& e) const { house(e.to); }
+  void operator()(const Died&) const { end(Life::Died); }
+  void operator()(const Left&) const { end(Life::Left); }
+
+  void operator()(const Offered& e) const {
+    animal.last_offer = LastOffer{e.outcome, event.when};
+    if (e.outcome == Outcome::Took) {
+      animal.last_meal = event.when;
+      animal.refusals_since_meal = 0;
+      animal.prey_in_tub.reset();
+    } else {
+      ++animal.refusals_since_meal;
+      if (e.outcome == Outcome::LeftOvernight) animal.prey_in_tub = event.when;
+    }
+  }
+  void operator()(const PreyRemoved&) const { animal.prey_in_tub.reset(); }
+  void operator()(const Misted&) const { animal.last_misted = event.when; }
+  void operator()(const WaterFilled&) const { animal.last_watered = event.when; }
+
+  void operator()(const Looked& e) const {
+    animal.last_looked = event.when;
+    animal.signs = e.signs;
+  }
+  void operator()(const Moulted&) const { moulted(true); }
+  void operator()(const ShedFound&) const { moulted(false); }
+  void operator()(const Measured& e) const {
+    auto& slot = e.what == Measure::LegSpan ? animal.leg_span : animal.carapace;
+    slot = LastMeasure{e.length, event.when};
+  }
+  void operator()(const Sexed& e) const {
+    animal.sex = e.sex;
+    if (e.stage != Stage::Unknown) animal.stage = e.stage;
+  }
+  void operator()(const Counted& e) const { animal.count = e.count; }
+
+  // Nothing of these is part of an animal's present state.
+  void operator()(const EnclosureAdded&) const {}
+  void operator()(const EnclosureMoved&) const {}
+  void operator()(const LabelPrinted&) const {}
+  void operator()(const LabelConfirmed&) const {}
+  void operator()(const ShedRemoved&) const {}
+  void operator()(const TemperatureRead&) const {}
+  void operator()(const HumidityRead&) const {}
+  void operator()(const Noted&) const {}
+  void operator()(const Paired&) const {}
+  void operator()(const EggSac&) const {}
+  void operator()(const Pulled&) const {}
+  void operator()(const Retracted&) const {}
+
+ private:
+  void house(const std::optional<Code>& enclosure) const {
+    animal.enclosure = enclosure;
+    animal.housed = event.when;
+  }
+  void end(Life how) const {
+    animal.life = how;
+    animal.ended = event.when;
+  }
+  void moulted(bool date_known) const {
+    animal.last_moult = LastMoult{event.when, date_known};
+    animal.signs = {};
+    ++animal.moults;
+    if (animal.instar) ++*animal.instar;
+  }
+};
+
+}  // namespace
+
+void apply(AnimalState& animal, const Event& event) {
+  if (event.animal) std::visit(Apply{animal, event}, event.details);
+}
+
+std::optional<AnimalState> fold_animal(std::vector<Event> events) {
+  AnimalState animal;
+  bool added = false;
+  for (const Event& event : standing(std::move(events))) {
+    added = added || (event.animal && std::holds_alternative<AnimalAdded>(event.details));
+    apply(animal, event);
+  }
+  if (!added) return std::nullopt;
+  return animal;
+}
+
+std::string display_name(const AnimalState& animal) {
+  if (!animal.species.empty()) return animal.species;
+  if (!animal.common_name.empty()) return animal.common_name;
+  return "unknown species";
+}
+
+}  // namespace rackside

@@ -1,0 +1,180 @@
+#pragma once
+// What can happen, one plain struct a kind. A new kind is a struct here, a line in `Details`, a row
+// in kind_names.cpp and its two functions in details_json.cpp; the compiler names what is missing.
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <variant>
+
+#include "core/code/code.hpp"
+#include "core/event/signs.hpp"
+#include "core/values/time.hpp"
+#include "core/values/units.hpp"
+#include "core/values/uuid.hpp"
+
+namespace rackside {
+
+enum class Sex { Unknown, Female, Male };
+enum class Stage { Unknown, Sling, Juvenile, Adult, MatureMale };
+
+/// Where an enclosure stands. Empty text is unknown. Numbers in them sort as numbers.
+struct Place {
+  std::string rack;
+  std::string shelf;
+  std::string position;
+  bool operator==(const Place&) const = default;
+};
+
+// Enclosures and who lives in them -----------------------------------------------------------
+
+/// A new tub (event's enclosure) with its place.
+struct EnclosureAdded {
+  Place place;
+  bool operator==(const EnclosureAdded&) const = default;
+};
+/// The tub itself was put somewhere else.
+struct EnclosureMoved {
+  Place place;
+  bool operator==(const EnclosureMoved&) const = default;
+};
+/// A label for this tub came out of a printer (or into a file).
+struct LabelPrinted {
+  bool operator==(const LabelPrinted&) const = default;
+};
+/// The printed label was scanned for the first time after printing: it is on its tub.
+struct LabelConfirmed {
+  bool operator==(const LabelConfirmed&) const = default;
+};
+/// An animal, or a group that is kept as one (`count` above 1), enters the collection. Its stage
+/// and instar are as on the day it was acquired. The event's enclosure is where it lives.
+struct AnimalAdded {
+  std::string key;  // the keeper's own, unique in the collection
+  std::string species;
+  std::string common_name;
+  Sex sex = Sex::Unknown;
+  Stage stage = Stage::Unknown;
+  std::optional<int> instar;
+  std::optional<Day> born;
+  std::optional<Day> acquired;
+  std::string source;
+  int count = 1;
+  bool operator==(const AnimalAdded&) const = default;
+};
+/// The event's animal now lives in `to`.
+struct Rehoused {
+  Code to;
+  bool operator==(const Rehoused&) const = default;
+};
+struct Died {
+  bool operator==(const Died&) const = default;
+};
+/// Sold, given away or returned; the note says which.
+struct Left {
+  bool operator==(const Left&) const = default;
+};
+
+// Care ---------------------------------------------------------------------------------------
+
+enum class Outcome { Took, Refused, LeftOvernight };
+
+struct Offered {
+  Outcome outcome = Outcome::Took;
+  std::string prey;  // "cricket"; empty is unknown
+  std::optional<int> count;
+  std::optional<Millimetres> size;
+  bool operator==(const Offered&) const = default;
+};
+struct PreyRemoved {
+  bool operator==(const PreyRemoved&) const = default;
+};
+struct Misted {
+  bool operator==(const Misted&) const = default;
+};
+struct WaterFilled {
+  bool operator==(const WaterFilled&) const = default;
+};
+
+// What was seen ------------------------------------------------------------------------------
+
+/// The keeper looked. No sign means: looked and saw nothing unusual.
+struct Looked {
+  SignSet signs;
+  bool operator==(const Looked&) const = default;
+};
+/// Seen moulting, or the date is known.
+struct Moulted {
+  bool operator==(const Moulted&) const = default;
+};
+/// The moult was some time since somebody last looked.
+struct ShedFound {
+  bool operator==(const ShedFound&) const = default;
+};
+struct ShedRemoved {
+  bool operator==(const ShedRemoved&) const = default;
+};
+
+enum class Measure { LegSpan, Carapace };
+
+struct Measured {
+  Measure what = Measure::LegSpan;
+  Millimetres length;
+  bool operator==(const Measured&) const = default;
+};
+/// `stage` is MatureMale where that was seen, else Unknown; the note says what by.
+struct Sexed {
+  Sex sex = Sex::Unknown;
+  Stage stage = Stage::Unknown;
+  bool operator==(const Sexed&) const = default;
+};
+struct TemperatureRead {
+  Celsius temperature;
+  std::string rack;  // when it is the room's; empty when the event has an animal
+  bool operator==(const TemperatureRead&) const = default;
+};
+struct HumidityRead {
+  Percent humidity;
+  std::string rack;
+  bool operator==(const HumidityRead&) const = default;
+};
+/// Free words, in the event's note.
+struct Noted {
+  bool operator==(const Noted&) const = default;
+};
+
+// Breeding -----------------------------------------------------------------------------------
+
+struct Paired {
+  AnimalId with;
+  bool operator==(const Paired&) const = default;
+};
+struct EggSac {
+  bool operator==(const EggSac&) const = default;
+};
+struct Pulled {
+  bool operator==(const Pulled&) const = default;
+};
+struct Counted {
+  int count = 0;
+  bool operator==(const Counted&) const = default;
+};
+
+// The log itself -----------------------------------------------------------------------------
+
+/// `target` is taken back. Both stay readable. Only events with an earlier id can be taken back, so
+/// that retractions never form a circle; a retraction can itself be taken back.
+struct Retracted {
+  EventId target;
+  bool operator==(const Retracted&) const = default;
+};
+
+using Details =
+    std::variant<EnclosureAdded, EnclosureMoved, LabelPrinted, LabelConfirmed, AnimalAdded,
+                 Rehoused, Died, Left, Offered, PreyRemoved, Misted, WaterFilled, Looked, Moulted,
+                 ShedFound, ShedRemoved, Measured, Sexed, TemperatureRead, HumidityRead, Noted,
+                 Paired, EggSac, Pulled, Counted, Retracted>;
+
+/// The stable name of a kind as the log stores it: "offered", "shed found".
+[[nodiscard]] std::string_view kind_name(const Details& details);
+
+}  // namespace rackside
