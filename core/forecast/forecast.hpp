@@ -1,0 +1,55 @@
+#pragma once
+// What is believed about one animal's moult, and why.
+
+#include <array>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/event/event.hpp"
+
+namespace rackside {
+
+/// The phase of the moult cycle that is most probable.
+enum class Phase {
+  Hardening,  // has moulted lately; the new skin is still soft
+  Feeding,
+  Premoult,
+  Moulting,   // on its back, or seen moulting today
+  Finished,   // a mature male, or an animal that is no longer here: no moult is expected
+};
+
+/// "hardening", "feeding", "premoult", "moulting", "finished".
+[[nodiscard]] std::string_view phase_word(Phase phase);
+
+/// The probabilities 0.05, 0.10, ... 0.95 at which the next moult's date is told.
+inline constexpr std::size_t moult_quantiles = 19;
+
+/// One observation that moved the belief, in plain words, and by how much.
+struct Reason {
+  std::string text;   // "refused 3 of the last 3 meals; it usually refuses 1 in 9"
+  double weight = 0;  // change of the log odds of premoult if this observation had not been made
+                      // (positive: it speaks for premoult)
+  std::vector<EventId> events;
+
+  bool operator==(const Reason&) const = default;
+};
+
+struct Forecast {
+  AnimalId animal;
+  Instant as_of{};
+  Phase phase = Phase::Feeding;
+  double p_premoult = 0;        // 0 to 1
+  double p_hardening = 0;       // 0 to 1
+  double p_moulted_unseen = 0;  // since the last moult on record, or since it came here
+  /// Days after `as_of`, ascending; negative where the moult has probably happened already. Empty
+  /// intervals cannot be: an animal from which no moult is expected has `moult_expected` false.
+  std::array<double, moult_quantiles> next_moult{};
+  bool moult_expected = true;
+  std::vector<Reason> why;           // the strongest first
+  std::vector<std::string> ignored;  // records that contradict others: which, and why
+
+  bool operator==(const Forecast&) const = default;
+};
+
+}  // namespace rackside
