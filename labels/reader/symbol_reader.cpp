@@ -1,6 +1,6 @@
 #include "labels/reader/symbol_reader.hpp"
 
-#include <ReadBarcode.h>
+#include <ZXing/ReadBarcode.h>
 
 #include <algorithm>
 #include <exception>
