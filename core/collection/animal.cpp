@@ -72,6 +72,9 @@ struct Apply {
   void operator()(const Paired&) const {}
   void operator()(const EggSac&) const {}
   void operator()(const Pulled&) const {}
+  void operator()(const RuleSet&) const {}
+  void operator()(const RoundStarted&) const {}
+  void operator()(const RoundEnded&) const {}
   void operator()(const Retracted&) const {}
 
  private:
