@@ -42,8 +42,11 @@ struct Apply {
   void operator()(const WaterFilled&) const { animal.last_watered = event.when; }
 
   void operator()(const Looked& e) const {
+    // Signs are tapped one by one: looks of one visit are one look.
+    const bool same_visit =
+        animal.last_looked && event.when.moment.utc - animal.last_looked->moment.utc <= one_visit;
     animal.last_looked = event.when;
-    animal.signs = e.signs;
+    animal.signs = same_visit ? animal.signs.with(e.signs) : e.signs;
   }
   void operator()(const Moulted&) const { moulted(true); }
   void operator()(const ShedFound&) const { moulted(false); }

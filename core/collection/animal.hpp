@@ -11,6 +11,9 @@
 
 namespace rackside {
 
+/// Looks at most this far apart are one visit to the tub; what was seen in them is seen together.
+inline constexpr std::chrono::minutes one_visit{60};
+
 enum class Life { Living, Died, Left };
 
 struct LastOffer {

@@ -41,6 +41,11 @@ class SignSet {
   constexpr void insert(Sign sign) { bits_ = static_cast<std::uint8_t>(bits_ | bit(sign)); }
   [[nodiscard]] constexpr bool has(Sign sign) const { return (bits_ & bit(sign)) != 0; }
   [[nodiscard]] constexpr bool empty() const { return bits_ == 0; }
+  /// What is in this set or in `other`.
+  [[nodiscard]] constexpr SignSet with(SignSet other) const {
+    other.bits_ = static_cast<std::uint8_t>(other.bits_ | bits_);
+    return other;
+  }
   [[nodiscard]] std::vector<Sign> signs() const;
 
   bool operator==(const SignSet&) const = default;

@@ -56,6 +56,13 @@ TEST_CASE("a moult advances the instar and ends the signs") {
   CHECK(state.last_moult == LastMoult{at_hour(2), false});
 }
 
+TEST_CASE("signs tapped one by one in one visit are seen together, the next visit starts anew") {
+  const Event dark = make_event(1, 1, animal, Looked{{Sign::DarkAbdomen}});
+  const Event plump = make_event(2, 1.01, animal, Looked{{Sign::PlumpAbdomen}});
+  CHECK(fold({dark, plump}).signs == SignSet{Sign::DarkAbdomen, Sign::PlumpAbdomen});
+  CHECK(fold({dark, plump, make_event(3, 30, animal, Looked{})}).signs.empty());
+}
+
 TEST_CASE("undoing a moult gives back the instar") {
   const auto state = fold({make_event(1, 1, animal, ShedFound{}),
                            make_event(2, 2, animal, Retracted{event_number(1)})});
