@@ -139,6 +139,9 @@ struct MarkOf {
   Mark operator()(const EggSac&) const { return Mark::Sac; }
   Mark operator()(const Pulled&) const { return Mark::Sac; }
   Mark operator()(const Counted&) const { return Mark::Written; }
+  Mark operator()(const RuleSet&) const { return Mark::Written; }
+  Mark operator()(const RoundStarted&) const { return Mark::Written; }
+  Mark operator()(const RoundEnded&) const { return Mark::Written; }
   Mark operator()(const Retracted&) const { return Mark::TakenBack; }
 };
 
