@@ -8,6 +8,8 @@
 #include <vector>
 
 #include "core/action/action.hpp"
+#include "core/care/rule_book.hpp"
+#include "core/climate/room_climate.hpp"
 #include "core/collection/collection.hpp"
 #include "core/event/event.hpp"
 #include "core/forecast/forecast.hpp"
@@ -96,6 +98,8 @@ struct RosterLoaded {
 struct OverviewReady {
   Collection collection;
   std::map<AnimalId, Forecast> forecasts;
+  RuleBook rules;
+  RoomClimate climate;
   bool operator==(const OverviewReady&) const = default;
 };
 struct ForecastReady {

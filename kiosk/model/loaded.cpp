@@ -43,6 +43,8 @@ void on_roster(Model& model, const RosterLoaded& loaded) {
 void on_overview(Model& model, const OverviewReady& ready) {
   model.collection = ready.collection;
   model.forecasts = ready.forecasts;
+  model.rules = ready.rules;
+  model.climate = ready.climate;
   model.roster_known = true;
   model.overview_known = true;
   // What was saved while the overview was being read is in the open tub's history.

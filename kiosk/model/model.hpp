@@ -6,6 +6,8 @@
 #include <string>
 #include <vector>
 
+#include "core/care/rule_book.hpp"
+#include "core/climate/room_climate.hpp"
 #include "core/collection/collection.hpp"
 #include "core/forecast/forecast.hpp"
 #include "kiosk/model/intent.hpp"
@@ -36,6 +38,7 @@ struct TubPage {
   std::size_t shown = 0;              // index into the tub's residents
   std::optional<AnimalId> animal;     // whose history this is; none in an empty tub
   std::optional<std::vector<Event>> history;  // absent until it is read
+  Phase tiles_for = Phase::Feeding;  // fixed while the tub is open: tiles never jump under a finger
   int tile_page = 0;
   bool operator==(const TubPage&) const = default;
 };
@@ -50,6 +53,8 @@ struct Model {
   bool overview_known = false;
   Collection collection;
   std::map<AnimalId, Forecast> forecasts;
+  RuleBook rules;
+  RoomClimate climate;
 
   std::optional<TubPage> tub;
   std::string keypad;      // characters of a half-entered code

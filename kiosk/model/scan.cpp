@@ -68,6 +68,8 @@ Effects show_resident(Model& model, std::size_t index) {
     page.animal = enclosure->last_resident;
   }
   if (!page.animal) return {};
+  const auto forecast = model.forecasts.find(*page.animal);
+  if (forecast != model.forecasts.end()) page.tiles_for = forecast->second.phase;
   return {LoadHistory{page.code, *page.animal}};
 }
 

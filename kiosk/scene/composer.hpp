@@ -22,6 +22,7 @@ class Composer {
   Composer(const Panel& panel, const TextMetrics& metrics);
 
   [[nodiscard]] const Panel& panel() const { return panel_; }
+  [[nodiscard]] const TextMetrics& metrics() const { return metrics_; }
   [[nodiscard]] double mm(double millimetres) const { return panel_.mm(millimetres); }
   [[nodiscard]] Box whole() const;
   [[nodiscard]] Style style(Step step, Face face = Face::Regular) const;
