@@ -1,0 +1,34 @@
+#pragma once
+// A thread that does one job after another.
+
+#include <condition_variable>
+#include <deque>
+#include <functional>
+#include <mutex>
+#include <thread>
+
+namespace rackside::kiosk {
+
+class JobThread {
+ public:
+  using Job = std::function<void()>;
+
+  JobThread() : thread_([this] { run(); }) {}
+  /// Finishes the jobs that were handed in: nothing that was tapped is dropped.
+  ~JobThread();
+  JobThread(const JobThread&) = delete;
+  JobThread& operator=(const JobThread&) = delete;
+
+  void add(Job job);
+
+ private:
+  void run();
+
+  std::mutex mutex_;
+  std::condition_variable changed_;
+  std::deque<Job> jobs_;
+  bool closing_ = false;
+  std::thread thread_;
+};
+
+}  // namespace rackside::kiosk
