@@ -27,6 +27,14 @@ class EffectRunner {
   };
 
   explicit EffectRunner(Needs needs) : needs_(std::move(needs)) {}
+  /// Everything that was to be saved is saved before it ends. The threads hand work to each other,
+  /// so both objects must outlive both threads.
+  ~EffectRunner() {
+    writing_.finish();
+    reading_.finish();
+  }
+  EffectRunner(const EffectRunner&) = delete;
+  EffectRunner& operator=(const EffectRunner&) = delete;
 
   void run(const Effect& effect);
 
@@ -40,7 +48,7 @@ class EffectRunner {
   // Animals that were written about while the overview was being read. Writing thread only.
   std::set<AnimalId> touched_;
   JobThread reading_;
-  JobThread writing_;  // last, so that it ends first: it hands work to the other
+  JobThread writing_;
 };
 
 }  // namespace rackside::kiosk

@@ -2,18 +2,19 @@
 
 namespace rackside::kiosk {
 
-JobThread::~JobThread() {
+void JobThread::finish() {
   {
     const std::lock_guard lock(mutex_);
     closing_ = true;
   }
   changed_.notify_one();
-  thread_.join();
+  if (thread_.joinable()) thread_.join();
 }
 
 void JobThread::add(Job job) {
   {
     const std::lock_guard lock(mutex_);
+    if (closing_) return;
     jobs_.push_back(std::move(job));
   }
   changed_.notify_one();

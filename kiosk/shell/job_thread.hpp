@@ -14,12 +14,14 @@ class JobThread {
   using Job = std::function<void()>;
 
   JobThread() : thread_([this] { run(); }) {}
-  /// Finishes the jobs that were handed in: nothing that was tapped is dropped.
-  ~JobThread();
+  ~JobThread() { finish(); }
   JobThread(const JobThread&) = delete;
   JobThread& operator=(const JobThread&) = delete;
 
+  /// From any thread. After `finish` has begun, jobs are no longer taken.
   void add(Job job);
+  /// Does the jobs that were handed in, so that nothing that was tapped is dropped, and ends.
+  void finish();
 
  private:
   void run();
