@@ -21,9 +21,10 @@ Result<void> check(const BatchRequest& request) {
   };
   if (request.count < 1) return refused("A batch needs at least one tub.");
   if (request.count > most_in_a_batch)
-    return refused(fmt::format("{} tubs are more than one batch holds; make it in parts of at most "
-                               "{}.",
-                               request.count, most_in_a_batch));
+    return refused(
+        fmt::format("{} tubs are more than one batch holds; make it in parts of at most "
+                    "{}.",
+                    request.count, most_in_a_batch));
   if (request.species.empty() && request.common_name.empty())
     return refused("A batch needs a species, or a name to call it by.");
   if (request.instar && (*request.instar < 0 || *request.instar > most_instar))
@@ -80,7 +81,6 @@ AnimalAdded animal_of(const BatchRequest& request, const std::string& prefix, in
           .source = request.source};
 }
 
-
 // Whether a code of `ours` also belongs to a tub that another program wrote before us.
 bool another_was_first(const std::vector<Event>& roster, const std::vector<Event>& ours) {
   std::unordered_map<Code, const Event*> mine;
@@ -94,12 +94,16 @@ bool another_was_first(const std::vector<Event>& roster, const std::vector<Event
   });
 }
 
-Result<void> take_back(LogStore& log, const std::vector<Event>& events, IdSource& ids,
-                       Moment now) {
+Result<void> take_back(LogStore& log, const std::vector<Event>& events, IdSource& ids, Moment now) {
   std::vector<Draft> drafts;
   for (const Event& event : events)
-    drafts.push_back({ids.next_event(), event.by, {now, Precision::Exact}, event.animal,
-                      event.enclosure, Retracted{event.id}, "codes issued twice"});
+    drafts.push_back({ids.next_event(),
+                      event.by,
+                      {now, Precision::Exact},
+                      event.animal,
+                      event.enclosure,
+                      Retracted{event.id},
+                      "codes issued twice"});
   const auto written = log.append(drafts, now.utc);
   if (!written) return tl::unexpected(written.error());
   return {};
@@ -156,8 +160,8 @@ Result<void> mark_printed(LogStore& log, const std::vector<Code>& tubs, const st
   const Moment now = clock.now();
   std::vector<Draft> drafts;
   for (const Code& tub : tubs)
-    drafts.push_back({ids.next_event(), by, {now, Precision::Exact}, std::nullopt, tub,
-                      LabelPrinted{}, ""});
+    drafts.push_back(
+        {ids.next_event(), by, {now, Precision::Exact}, std::nullopt, tub, LabelPrinted{}, ""});
   const auto written = log.append(drafts, now.utc);
   if (!written) return tl::unexpected(written.error());
   return {};

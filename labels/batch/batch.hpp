@@ -17,13 +17,13 @@ inline constexpr int most_in_a_batch = 5000;
 struct BatchRequest {
   std::string species;
   std::string common_name;
-  std::string source;         // the sac, or who they came from
+  std::string source;  // the sac, or who they came from
   std::optional<int> instar;
-  Day date{};                 // pulled, or acquired
+  Day date{};  // pulled, or acquired
   int count = 0;
-  Place first;                // where the first tub stands; the others count up from its position
-  int tubs_on_a_shelf = 0;    // after so many the shelf counts up; 0: all on the first one
-  std::string key;            // animals are called "KEY-001" and on; empty: as the source
+  Place first;              // where the first tub stands; the others count up from its position
+  int tubs_on_a_shelf = 0;  // after so many the shelf counts up; 0: all on the first one
+  std::string key;          // animals are called "KEY-001" and on; empty: as the source
   std::string by;
 
   bool operator==(const BatchRequest&) const = default;

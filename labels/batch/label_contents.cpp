@@ -33,9 +33,9 @@ Result<void> all_known(const Collection& collection, const TubSelection& selecti
   if (these == nullptr) return {};
   for (const Code& code : these->codes)
     if (collection.enclosure(code) == nullptr)
-      return failure(ErrorKind::NotFound,
-                     fmt::format("There is no tub {} in this log. Nothing was printed.",
-                                 code.grouped()));
+      return failure(
+          ErrorKind::NotFound,
+          fmt::format("There is no tub {} in this log. Nothing was printed.", code.grouped()));
   return {};
 }
 
@@ -54,8 +54,8 @@ std::vector<const EnclosureState*> in_order(std::vector<const EnclosureState*> t
 
 }  // namespace
 
-Result<std::vector<Code>> selected_tubs(const Collection& collection,
-                                        const TubSelection& selection, StuckOn stuck_on) {
+Result<std::vector<Code>> selected_tubs(const Collection& collection, const TubSelection& selection,
+                                        StuckOn stuck_on) {
   if (auto known = all_known(collection, selection); !known) return tl::unexpected(known.error());
   std::vector<const EnclosureState*> tubs;
   for (const auto& [code, tub] : collection.enclosures)
