@@ -22,6 +22,12 @@ Result<std::unique_ptr<LogStore>> Session::open_log(Access access) const {
   return std::unique_ptr<LogStore>(std::move(*log));
 }
 
+Result<std::unique_ptr<LogStore>> Session::open_existing_log() const {
+  auto reading = open_log(Access::Read);
+  if (!reading) return reading;
+  return open_log(Access::Write);
+}
+
 int say(const Error& error) {
   const bool place_said =
       error.where.empty() || error.sentence.find(error.where) != std::string::npos;
