@@ -53,16 +53,23 @@ std::vector<double> modulations(const Reflectances& measured, const Symbol& symb
 }
 
 // Weak codewords may be spent on error correction: at each level those below it count as wrong,
-// and the best level that the correction can carry is the grade.
-Grade modulation_grade(const std::vector<double>& codewords, SymbolVersion version) {
-  Grade best = Grade::F;
+// and the best level that the correction can carry is the grade. The modulation is that of the
+// weakest codeword that was not given up.
+void grade_modulation(const std::vector<double>& codewords, SymbolVersion version,
+                      QualityEstimate& estimate) {
+  estimate.modulation = std::max(0.0, *std::ranges::min_element(codewords));
   for (std::size_t level = 0; level < modulation_limits.size(); ++level) {
-    const auto weak = std::ranges::count_if(
-        codewords, [&](double value) { return value < modulation_limits[level]; });
+    const double limit = modulation_limits[level];
+    const auto weak = std::ranges::count_if(codewords, [&](double value) { return value < limit; });
     const Grade carried = grade_of(unused_percent(weak, version), unused_limits);
-    best = std::min(best, std::max(static_cast<Grade>(level), carried));
+    const Grade grade = std::max(static_cast<Grade>(level), carried);
+    if (grade >= estimate.modulation_grade) continue;
+    estimate.modulation_grade = grade;
+    double weakest = 100;
+    for (const double value : codewords)
+      if (value >= limit) weakest = std::min(weakest, value);
+    estimate.modulation = weakest;
   }
-  return best;
 }
 
 }  // namespace
@@ -111,8 +118,7 @@ QualityEstimate estimate_quality(const Reflectances& measured, const Symbol& sym
   estimate.contrast_grade = grade_of(estimate.contrast, contrast_limits);
   if (contrast <= 0) return estimate;
   const auto codewords = modulations(measured, symbol, (darkest + lightest) / 2, contrast);
-  estimate.modulation = std::max(0.0, *std::ranges::min_element(codewords));
-  estimate.modulation_grade = modulation_grade(codewords, version_of(symbol));
+  grade_modulation(codewords, version_of(symbol), estimate);
   const auto wrong = std::ranges::count_if(codewords, [](double value) { return value < 0; });
   estimate.unused = unused_percent(wrong, version_of(symbol));
   estimate.unused_grade = grade_of(estimate.unused, unused_limits);

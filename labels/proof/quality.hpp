@@ -19,7 +19,7 @@ enum class Grade { A, B, C, D, F };
 
 struct QualityEstimate {
   double contrast = 0;    // percent of full reflectance
-  double modulation = 0;  // percent, of the weakest codeword
+  double modulation = 0;  // percent, of the weakest codeword not given up to error correction
   double unused = 0;      // percent of the error correction
   Grade contrast_grade = Grade::F;
   Grade modulation_grade = Grade::F;
