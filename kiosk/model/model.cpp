@@ -29,10 +29,9 @@ std::vector<std::string> split_words(std::string_view text) {
   return words;
 }
 
-// Everything about a tub that somebody might look for, in lower case.
+// Everything about a tub that somebody might look for, in lower case, a blank before every word.
 std::string findable(const Collection& collection, const EnclosureState& enclosure) {
-  std::string text(enclosure.code.text());
-  text += ' ' + format_place(enclosure.place);
+  std::string text = ' ' + std::string(enclosure.code.text()) + ' ' + format_place(enclosure.place);
   for (const AnimalId& id : enclosure.residents) {
     const AnimalState& animal = *collection.animal(id);
     text += ' ' + animal.species + ' ' + animal.common_name + ' ' + animal.key;
@@ -67,7 +66,7 @@ std::vector<const EnclosureState*> found_tubs(const Collection& collection,
   std::erase_if(tubs, [&](const EnclosureState* tub) {
     const std::string text = findable(collection, *tub);
     return !std::ranges::all_of(wanted, [&](const std::string& word) {
-      return text.find(word) != std::string::npos;
+      return text.find(' ' + word) != std::string::npos;
     });
   });
   return tubs;
