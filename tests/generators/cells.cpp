@@ -43,7 +43,7 @@ std::vector<Cell> all_cells() {
   sweep(cells, "contrast", {50, 40, 30},
         [](Scene& scene, double value) { scene.contrast = value; });
   sweep(cells, "print gain", {0.25, 0.3}, [](Scene& scene, double value) { scene.gain = value; });
-  sweep(cells, "clutter", {1}, [](Scene& scene, double value) { scene.clutter = value; });
+  sweep(cells, "clutter", {0}, [](Scene& scene, double value) { scene.clutter = value; });
   sweep(cells, "in hand V1, px", {2, 2.5, 3, 4, 5}, px, tub_in_hand(3, 1));
   sweep(cells, "in hand V2, px", {2, 2.5, 3, 4, 5}, px, tub_in_hand(3, 2));
   return cells;

@@ -92,7 +92,7 @@ std::vector<Picture> film(const Modules& modules, const Scene& scene, int count,
   const double turn = 2 * std::numbers::pi, side = modules.side;
   const Glare glare{uniform(random, 0, side), uniform(random, 0, side), scene.glare * side};
   const Print print{modules, scene, glare, uniform(random, 0, turn)};
-  Hand hand{uniform(random, 0, turn), uniform(random, 0, turn),
+  Hand hand{uniform(random, 0, turn), uniform(random, 0, turn), uniform(random, 0, turn),
             uniform(random, -scene.off_middle, scene.off_middle),
             uniform(random, -scene.off_middle, scene.off_middle)};
   Light surroundings(scene.width, scene.height, static_cast<float>(128 + scene.contrast / 2));

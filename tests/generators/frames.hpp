@@ -28,7 +28,7 @@ struct Scene {
   double motion = 0;       // length of the smear, px
   double noise = 2;        // sigma, grey levels
   double glare = 0;        // diameter of a saturated disc on the symbol, parts of its side
-  double contrast = 190;   // grey levels between paper and ink
+  double contrast = 160;   // grey levels between paper and ink
   double gain = 0;         // how far ink spreads beyond each edge, modules
   double shading = 0;      // part of the light lost from one end of the label to the other
   double clutter = 0;      // 0..1: how much of the surroundings is print, boards and wire

@@ -33,10 +33,16 @@ Vector turned(const Vector& v, double angle) {
           v[0] * std::sin(angle) + v[1] * std::cos(angle), v[2]};
 }
 
+Point rolled(const Point& p, double angle) {
+  return {p.x * std::cos(angle) - p.y * std::sin(angle),
+          p.x * std::sin(angle) + p.y * std::cos(angle)};
+}
+
 }  // namespace
 
 Pose::Pose(const Scene& scene, double side, const Hand& hand)
     : middle_{scene.width / 2.0 + hand.x, scene.height / 2.0 + hand.y},
+      roll_(hand.roll),
       focal_(scene.width / 2.0 / std::tan(half_view)),
       distance_(focal_ * scene.module_mm / scene.module_px),
       module_mm_(scene.module_mm),
@@ -75,11 +81,14 @@ std::optional<Point> Pose::label_point(Point pixel) const {
   const Vector along{dot(ray, axes_[0]), dot(ray, axes_[1]), dot(ray, axes_[2])};
   const auto hit = on_surface(from, along);
   if (!hit) return std::nullopt;
-  return Point{hit->x / module_mm_ + half_side_, hit->y / module_mm_ + half_side_};
+  const Point flat = rolled(*hit, -roll_);
+  return Point{flat.x / module_mm_ + half_side_, flat.y / module_mm_ + half_side_};
 }
 
 Point Pose::picture_point(Point modules) const {
-  Vector place{(modules.x - half_side_) * module_mm_, (modules.y - half_side_) * module_mm_, 0};
+  const Point flat =
+      rolled({(modules.x - half_side_) * module_mm_, (modules.y - half_side_) * module_mm_}, roll_);
+  Vector place{flat.x, flat.y, 0};
   if (radius_ > 0) {
     const double angle = place[0] / radius_;
     place = {radius_ * std::sin(angle), place[1], radius_ * (1 - std::cos(angle))};

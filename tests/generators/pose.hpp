@@ -14,6 +14,7 @@ struct Scene;
 struct Hand {
   double turn;       // of the picture
   double tilt_axis;  // in the label's plane
+  double roll;       // of the symbol on its surface: matters on a cylinder
   double x, y;
 };
 
@@ -34,7 +35,7 @@ class Pose {
 
   std::array<Vector, 3> axes_;  // of the label, as the camera sees them
   Point middle_;                // of the label in the picture
-  double focal_, distance_, module_mm_, radius_, half_side_, reach_;
+  double roll_, focal_, distance_, module_mm_, radius_, half_side_, reach_;
 };
 
 }  // namespace rackside::tests
