@@ -23,6 +23,34 @@ TEST_CASE("a sling eats more often than a juvenile, a juvenile more often than a
   CHECK(every(Stage::Juvenile) < every(Stage::Adult));
 }
 
+TEST_CASE("a sling grows up though nobody writes it down") {
+  const auto stage = [](std::optional<int> instar, int moults, Stage came_as) {
+    AnimalState animal;
+    animal.stage = came_as;
+    animal.instar = instar;
+    animal.moults = moults;
+    return grown_stage(animal, default_rules());
+  };
+  CHECK(stage(5, 3, Stage::Sling) == Stage::Sling);
+  CHECK(stage(6, 4, Stage::Sling) == Stage::Juvenile);
+  CHECK(stage({}, 2, Stage::Sling) == Stage::Sling);
+  CHECK(stage({}, 3, Stage::Sling) == Stage::Juvenile);
+  CHECK(stage(11, 6, Stage::Juvenile) == Stage::Adult);
+  CHECK(stage(3, 1, Stage::Juvenile) == Stage::Juvenile);
+  CHECK(stage(3, 1, Stage::Adult) == Stage::Adult);
+  CHECK(stage(12, 9, Stage::MatureMale) == Stage::MatureMale);
+  CHECK(stage({}, 9, Stage::Unknown) == Stage::Unknown);
+}
+
+TEST_CASE("what was learned last decides how large the prey is") {
+  const Measured measured{Measure::LegSpan, Millimetres{75}};
+  const Offered taken{Outcome::Took, "cricket", 1, Millimetres{10}};
+  CHECK(Scenario{}.ago(60, measured).ago(30, taken).believed(0).told().prey->size ==
+        Millimetres{10});
+  CHECK(Scenario{}.ago(60, taken).ago(30, measured).believed(0).told().prey->size ==
+        Millimetres{15});
+}
+
 TEST_CASE("one that took everything is due later than one that refused") {
   const auto took = Scenario{}.stage(Stage::Adult).meal(2).believed(0).told();
   const auto refused = Scenario{}.stage(Stage::Adult).refusal(2).believed(0).told();
