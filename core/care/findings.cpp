@@ -67,7 +67,7 @@ void read_tub(Findings& f) {
   const auto before_moult = [&](const auto& when) {
     return !when || when->moment.utc < a.last_moult->noticed.moment.utc;
   };
-  if (a.last_moult && a.stage != Stage::Sling) {
+  if (a.last_moult && f.stage != Stage::Sling) {
     const auto measured = a.leg_span ? std::optional(a.leg_span->when) : std::nullopt;
     const auto carapace = a.carapace ? std::optional(a.carapace->when) : std::nullopt;
     const bool to_sex = a.sex == Sex::Unknown && before_moult(a.last_sexed);
@@ -114,6 +114,7 @@ void read_appetite(Findings& f) {
 Findings find_out(const AnimalState& animal, const Forecast* forecast, const CareRules& rules,
                   const RackClimate* air, Moment now) {
   Findings f{.animal = animal, .forecast = forecast, .rules = rules, .today = now.day()};
+  f.stage = grown_stage(animal, rules);
   read_signs(f);
   read_forecast(f);
   read_moult(f, now);

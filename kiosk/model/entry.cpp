@@ -1,5 +1,7 @@
 #include <fmt/format.h>
 
+#include <cctype>
+
 #include "kiosk/model/steps.hpp"
 
 namespace rackside::kiosk {
@@ -39,7 +41,9 @@ Effects enter_find(Model& model) {
 Effects on_typed(Model& model, const std::string& character, const Stamp&) {
   model.notice.reset();
   if (model.screen == ScreenName::Keypad) {
-    if (model.keypad.size() < code_length) model.keypad += character;
+    const char c = character.size() == 1 ? character[0] : ' ';
+    if (std::isalnum(static_cast<unsigned char>(c)) != 0 && model.keypad.size() < code_length)
+      model.keypad += static_cast<char>(std::toupper(static_cast<unsigned char>(c)));
     // The last character is as good as Enter: a code is never longer.
     if (model.keypad.size() == code_length) return enter_keypad(model);
   } else if (model.screen == ScreenName::Find) {

@@ -1,3 +1,7 @@
+#include <fmt/format.h>
+
+#include <utility>
+
 #include "kiosk/model/steps.hpp"
 
 namespace rackside::kiosk {
@@ -16,6 +20,23 @@ Effects confirm_label(const Model& model, const Code& code, const Stamp& stamp) 
                             .note = {}}}}};
 }
 
+// The roster knows who lives where but not what they ate: an animal that is known more fully stays
+// as it is, unless it has moved.
+void take_over(Model& model, Collection roster) {
+  if (!model.overview_known) {
+    model.collection = std::move(roster);
+    return;
+  }
+  for (const auto& [code, enclosure] : roster.enclosures)
+    model.collection.enclosures.try_emplace(code, EnclosureState{.code = code}).first->second.place =
+        enclosure.place;
+  for (const auto& [id, animal] : roster.animals) {
+    const AnimalState* known = model.collection.animal(id);
+    if (known == nullptr || known->enclosure != animal.enclosure || known->life != animal.life)
+      replace(model.collection, animal);
+  }
+}
+
 }  // namespace
 
 Effects on_history(Model& model, const HistoryLoaded& loaded, const Stamp& stamp) {
@@ -31,13 +52,20 @@ Effects on_history(Model& model, const HistoryLoaded& loaded, const Stamp& stamp
   return effects;
 }
 
-void on_roster(Model& model, const RosterLoaded& loaded) {
+Effects on_roster(Model& model, const RosterLoaded& loaded) {
+  const auto awaited = std::exchange(model.awaited, std::nullopt);
   if (!loaded.collection) {
     tell(model, Tone::Problem, loaded.collection.error().sentence);
-    return;
+    return {};
   }
-  model.collection = *loaded.collection;
+  take_over(model, *loaded.collection);
   model.roster_known = true;
+  if (!awaited) return {};
+  if (model.collection.enclosure(*awaited) != nullptr) return open_tub(model, *awaited);
+  tell(model, Tone::Problem,
+       fmt::format("{} is a code of ours, but no tub in this collection has it.",
+                   awaited->grouped()));
+  return {};
 }
 
 void on_overview(Model& model, const OverviewReady& ready) {

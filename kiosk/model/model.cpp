@@ -29,15 +29,26 @@ std::vector<std::string> split_words(std::string_view text) {
   return words;
 }
 
-// Everything about a tub that somebody might look for, in lower case.
+// Everything about a tub that somebody might look for, in lower case, a blank before every word.
 std::string findable(const Collection& collection, const EnclosureState& enclosure) {
-  std::string text(enclosure.code.text());
-  text += ' ' + format_place(enclosure.place);
+  std::string text = ' ' + std::string(enclosure.code.text()) + ' ' + format_place(enclosure.place);
   for (const AnimalId& id : enclosure.residents) {
     const AnimalState& animal = *collection.animal(id);
     text += ' ' + animal.species + ' ' + animal.common_name + ' ' + animal.key;
   }
-  return lower(text);
+  std::ranges::replace(text, ',', ' ');
+  return lower(text) + ' ';
+}
+
+// A word is found where one begins with it. A single letter that is not the one being typed just
+// now means itself: "rack b shelf 2".
+std::vector<std::string> patterns(std::string_view typed) {
+  auto words = split_words(typed);
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    const bool itself = words[i].size() == 1 && i + 1 < words.size();
+    words[i] = ' ' + words[i] + (itself ? " " : "");
+  }
+  return words;
 }
 
 }  // namespace
@@ -61,7 +72,7 @@ std::vector<const EnclosureState*> walking_order(const Collection& collection) {
 
 std::vector<const EnclosureState*> found_tubs(const Collection& collection,
                                               std::string_view words) {
-  const auto wanted = split_words(words);
+  const auto wanted = patterns(words);
   if (wanted.empty()) return {};
   auto tubs = walking_order(collection);
   std::erase_if(tubs, [&](const EnclosureState* tub) {

@@ -57,6 +57,7 @@ struct Model {
   RoomClimate climate;
 
   std::optional<TubPage> tub;
+  std::optional<Code> awaited;  // scanned, unknown here, looked for in the log just now
   std::string keypad;      // characters of a half-entered code
   std::string find_words;  // what is looked for
   int list_page = 0;
@@ -80,8 +81,8 @@ inline constexpr std::chrono::minutes idle_return{5};
 /// Rackside's own place for a tub in the lists: walking order, then code.
 [[nodiscard]] std::vector<const EnclosureState*> walking_order(const Collection& collection);
 
-/// The tubs whose code, species, common name, key or place hold every word of `words`, in walking
-/// order. No words: none.
+/// The tubs whose code, species, common name, key or place have a word that begins with each
+/// of `words`, in walking order. No words: none.
 [[nodiscard]] std::vector<const EnclosureState*> found_tubs(const Collection& collection,
                                                             std::string_view words);
 

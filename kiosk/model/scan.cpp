@@ -40,13 +40,12 @@ Effects on_code(Model& model, std::string_view text, const Stamp& stamp) {
 Effects open_tub(Model& model, const Code& code) {
   const EnclosureState* enclosure = model.collection.enclosure(code);
   if (enclosure == nullptr) {
-    tell(model, Tone::Problem,
-         model.roster_known
-             ? fmt::format("{} is a code of ours, but no tub in this collection has it.",
-                           code.grouped())
-             : "Still reading the collection. Scan again in a moment.");
-    return {};
+    // Another program may have added it since: labels for a new batch, an import.
+    model.awaited = code;
+    tell(model, Tone::Tell, fmt::format("Looking for {} in the log ...", code.grouped()));
+    return {LoadRoster{}};
   }
+  model.awaited.reset();
   model.notice.reset();
   model.undo.reset();
   model.screen = ScreenName::Tub;

@@ -28,7 +28,7 @@ void on_erase(Model& model);
 
 // loaded.cpp: what workers bring
 [[nodiscard]] Effects on_history(Model& model, const HistoryLoaded& loaded, const Stamp& stamp);
-void on_roster(Model& model, const RosterLoaded& loaded);
+[[nodiscard]] Effects on_roster(Model& model, const RosterLoaded& loaded);
 void on_overview(Model& model, const OverviewReady& ready);
 
 inline void tell(Model& model, Tone tone, std::string sentence) {

@@ -52,8 +52,7 @@ struct Step {
     return {};
   }
   Effects operator()(const RosterLoaded& i) const {
-    on_roster(model, i);
-    return {};
+    return on_roster(model, i);
   }
   Effects operator()(const OverviewReady& i) const {
     on_overview(model, i);

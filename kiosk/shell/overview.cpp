@@ -20,7 +20,7 @@ class PerAnimal {
     const auto animal = fold_animal(events_);
     if (animal) {
       replace(collection_, *animal);
-      forecaster_.learn(animal->id, events_);
+      forecaster_.take(events_);
     }
     events_.clear();
   }
@@ -39,7 +39,7 @@ Result<Collection> read_roster(LogStore& log) {
   });
 }
 
-Result<OverviewReady> read_overview(LogStore& log, Forecaster& forecaster, Instant as_of) {
+Result<OverviewReady> read_overview(LogStore& log, Forecaster& forecaster, const Moment& as_of) {
   OverviewReady ready;
   auto roster = read_roster(log);
   if (!roster) return tl::unexpected(roster.error());
@@ -47,17 +47,18 @@ Result<OverviewReady> read_overview(LogStore& log, Forecaster& forecaster, Insta
   auto rules = log.read_kinds({kind_name(RuleSet{}), kind_name(Retracted{})});
   if (!rules) return tl::unexpected(rules.error());
   ready.rules = fold_rules(std::move(*rules));
-  auto air = log.read_kinds(
-      {kind_name(TemperatureRead{}), kind_name(HumidityRead{}), kind_name(Retracted{})});
-  if (!air) return tl::unexpected(air.error());
-  ready.climate = fold_climate(std::move(*air));
+  auto room = log.read_kinds({kind_name(TemperatureRead{}), kind_name(HumidityRead{}),
+                              kind_name(EnclosureAdded{}), kind_name(EnclosureMoved{}),
+                              kind_name(Retracted{})});
+  if (!room) return tl::unexpected(room.error());
+  ready.climate = fold_climate(*room);
 
-  forecaster.begin();
+  forecaster.begin(std::move(*room), as_of);
   PerAnimal animals(ready.collection, forecaster);
   const auto read = log.read_all([&](Event&& event) { animals.take(std::move(event)); });
   if (!read) return tl::unexpected(read.error());
   animals.finish();
-  ready.forecasts = forecaster.all(as_of);
+  ready.forecasts = forecaster.all();
   return ready;
 }
 
