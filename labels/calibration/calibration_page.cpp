@@ -20,11 +20,13 @@ class Ruler {
   Ruler(cairo_t* canvas, const PangoText& text, Along along, double at)
       : canvas_(canvas), text_(text), along_(along), at_(at) {}
 
-  void draw(double length) const {
+  /// `crossing` is where the other ruler lies: no figures there.
+  void draw(double length, double crossing) const {
     line(0, 0, length, 0);
     for (int tick = 0; tick <= static_cast<int>(std::floor(length)); ++tick) {
       line(tick, 0, tick, tick % 10 == 0 ? 4 : tick % 5 == 0 ? 2.6 : 1.4);
-      if (tick > 0 && tick % 10 == 0 && tick < length - 3) figure(tick);
+      const bool free = tick > 0 && tick < length - 3 && std::abs(tick - crossing - 3) > 6;
+      if (tick % 10 == 0 && free) figure(tick);
     }
   }
 
@@ -66,7 +68,6 @@ void draw_cells(cairo_t* canvas, const Stock& stock, const PangoText& text) {
 }
 
 void draw_words(cairo_t* canvas, const Stock& stock, const PangoText& text) {
-  const double ten = 10;
   const std::vector<std::string> lines{
       fmt::format("Calibration of \"{}\"", stock.name),
       "1. On both rulers 10 to 110 must be 100 mm. If not, the printer",
@@ -82,8 +83,8 @@ void draw_words(cairo_t* canvas, const Stock& stock, const PangoText& text) {
   double widest = 0;
   for (const std::string& line : lines)
     widest = std::max(widest, text.width(Face::Text, line) * size);
-  const double left = stock.page_width / 2 + ten;
-  const double top = stock.page_height / 2 + 2 * ten;
+  const double left = stock.page_width / 2 + 16;
+  const double top = stock.page_height / 2 + 20;
   const double shrink = std::min(1.0, (stock.page_width - left - 2 * padding) / widest);
   const double height = static_cast<double>(lines.size()) * size * 1.4 * shrink + padding;
   cairo_set_source_rgb(canvas, 1, 1, 1);
@@ -103,8 +104,10 @@ void draw_page(cairo_t* canvas, const SheetSettings& settings, const PangoText& 
   cairo_translate(canvas, settings.offset.right, settings.offset.down);
   cairo_set_line_width(canvas, line_width);
   draw_cells(canvas, stock, text);
-  Ruler(canvas, text, Along::Across, stock.page_height / 2).draw(stock.page_width);
-  Ruler(canvas, text, Along::Down, stock.page_width / 2).draw(stock.page_height);
+  Ruler(canvas, text, Along::Across, stock.page_height / 2)
+      .draw(stock.page_width, stock.page_width / 2);
+  Ruler(canvas, text, Along::Down, stock.page_width / 2)
+      .draw(stock.page_height, stock.page_height / 2);
   if (stock.shape == StockShape::Sheet) draw_words(canvas, stock, text);
 }
 

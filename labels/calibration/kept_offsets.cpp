@@ -35,15 +35,12 @@ Result<std::vector<KeptOffset>> parse_offsets(std::string_view toml, const std::
 }
 
 std::string format_offsets(const std::vector<KeptOffset>& offsets) {
-  toml::array rows;
-  for (const KeptOffset& kept : offsets)
-    rows.push_back(toml::table{{"printer", kept.printer},
-                               {"sheet", kept.sheet},
-                               {"right", kept.offset.right},
-                               {"down", kept.offset.down}});
   std::ostringstream text;
-  text << "# Kept by `rackside-labels calibrate --remember`; millimetres.\n"
-       << toml::table{{"offset", rows}} << "\n";
+  text << "# Kept by `rackside-labels calibrate --remember`; millimetres.\n";
+  for (const KeptOffset& kept : offsets)
+    text << "\n[[offset]]\nprinter = " << toml::value<std::string>(kept.printer)
+         << "\nsheet = " << toml::value<std::string>(kept.sheet)
+         << fmt::format("\nright = {}\ndown = {}\n", kept.offset.right, kept.offset.down);
   return text.str();
 }
 

@@ -92,16 +92,38 @@ PlacedCard card_at(Action action, const Box& box, const Measures& m, Resolution 
           on_dot(box.y + quiet_zone * m.symbol.module, resolution)};
 }
 
-void paint_card(cairo_t* canvas, const PlacedCard& card, const PangoText& text) {
+// "left overnight" below its symbol as "left" and "overnight".
+std::vector<std::string_view> lines_of(std::string_view word) {
+  const auto blank = word.find(' ');
+  if (blank == std::string_view::npos) return {word};
+  const auto second = word.substr(blank + 1);
+  const auto next = second.find(' ');
+  // "on its back": the short words go together.
+  if (next != std::string_view::npos)
+    return {word.substr(0, blank + 1 + next), second.substr(next + 1)};
+  return {word.substr(0, blank), second};
+}
+
+// One size for all cards, at which the longest word has room.
+double letter_size(const WallSheet& sheet, const PangoText& text) {
+  double size = sheet.word_room / 2 / line_ems;
+  for (const PlacedCard& card : sheet.cards)
+    for (const std::string_view line : lines_of(action_word(card.action)))
+      size = std::min(size, card.box.width * 0.94 / text.width(Face::TextBold, line));
+  return size;
+}
+
+void paint_card(cairo_t* canvas, const PlacedCard& card, double size, const PangoText& text) {
   paint_symbol(canvas, make_symbol(action_code(card.action), SymbolVersion::V2), card.symbol_x,
                card.symbol_y, card.module);
   const std::string_view word = action_word(card.action);
   const double below = card.symbol_y + card.module * side_of(SymbolVersion::V2);
-  const double size = std::min((card.box.y + card.box.height - below) * 0.42,
-                               card.box.width * 0.94 / text.width(Face::TextBold, word));
-  text.draw(canvas, Face::TextBold, size,
-            card.box.x + (card.box.width - size * text.width(Face::TextBold, word)) / 2,
-            below + quiet_zone * card.module * 0.75 + size * 0.8, word);
+  double y = below + quiet_zone * card.module * 0.5 + baseline_ems * size;
+  for (const std::string_view line : lines_of(word)) {
+    const double width = size * text.width(Face::TextBold, line);
+    text.draw(canvas, Face::TextBold, size, card.box.x + (card.box.width - width) / 2, y, line);
+    y += size * line_ems * 0.9;
+  }
 }
 
 void paint_sheet(cairo_t* canvas, const WallSheet& sheet, const PangoText& text) {
@@ -118,7 +140,8 @@ void paint_sheet(cairo_t* canvas, const WallSheet& sheet, const PangoText& text)
     cairo_stroke(canvas);
     text.draw(canvas, Face::Text, sheet.heading_size, heading.x, heading.y, heading.text);
   }
-  for (const PlacedCard& card : sheet.cards) paint_card(canvas, card, text);
+  const double letters = letter_size(sheet, text);
+  for (const PlacedCard& card : sheet.cards) paint_card(canvas, card, letters, text);
 }
 
 }  // namespace
@@ -129,7 +152,10 @@ Result<WallSheet> plan_wall_sheet(double width, double height, Resolution resolu
   if (!measures) return tl::unexpected(measures.error());
   const Measures& m = *measures;
   const double unit = height / 297;
-  WallSheet sheet{.width = width, .height = height, .heading_size = 3.6 * unit};
+  WallSheet sheet{.width = width,
+                  .height = height,
+                  .heading_size = 3.6 * unit,
+                  .word_room = m.row_height - m.symbol.side()};
   double top = margin * unit + m.title_height;
   for (const Group& group : all) {
     sheet.headings.push_back(

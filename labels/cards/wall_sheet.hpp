@@ -27,6 +27,7 @@ struct WallSheet {
   double width = 0;
   double height = 0;
   double heading_size = 0;  // of letters, millimetres
+  double word_room = 0;     // for the lines below a symbol
   std::vector<PlacedCard> cards;
   std::vector<PlacedHeading> headings;
 };
