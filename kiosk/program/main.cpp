@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <cstdio>
+#include <fstream>
 
 #include "core/clock/system_clock.hpp"
 #include "core/clock/system_ids.hpp"
@@ -95,11 +96,15 @@ int run(const Options& options) {
   SystemClock clock;
   SystemIds ids(clock);
   IntentQueue results(wake_loop);
+  std::ofstream told(options.tell_to, std::ios::app);
+  const auto tell = [&](const Notice& notice) {
+    if (told) told << notice.sentence << std::endl;
+  };
   Loop* running = nullptr;
   EffectRunner runner({std::move(logs->writing), std::move(logs->reading),
                        std::make_unique<NoForecast>(), clock, results, [&] { running->stop(); }});
   Loop loop({window.get(), renderer.get(), **fonts, clock, ids, results,
-             [&](const Effect& effect) { runner.run(effect); }, panel_for(renderer.get(), options),
+             [&](const Effect& effect) { runner.run(effect); }, tell, panel_for(renderer.get(), options),
              palette_named(options.palette)});
   running = &loop;
   loop.run(options.by);
