@@ -5,6 +5,8 @@
 
 #include <iostream>
 
+#include "core/forecast/collection_model.hpp"
+#include "core/forecast/forecast.hpp"
 #include "tests/core/round/year_world.hpp"
 #include "tests/frame.hpp"
 
@@ -40,6 +42,30 @@ std::map<AnimalId, Forecast> perfect_forecast(const YearWorld& world, Instant no
   return forecasts;
 }
 
+// The forecast as the kiosk runs it: learnt anew every month, told anew every morning.
+class LearningForecaster {
+ public:
+  std::map<AnimalId, Forecast> operator()(const YearWorld& world, Instant now) {
+    std::vector<Evidence> evidence;
+    for (const auto& [id, life] : world.truth())
+      if (auto gathered = gather_evidence(world.log_of(id), now))
+        evidence.push_back(*std::move(gathered));
+    const Moment as_of{now, std::chrono::minutes{60}};
+    if (!learnt_ || days_between(*learnt_, now) >= 30) {
+      model_ = learn(evidence, wall_day(as_of), learnt_ ? &model_ : nullptr);
+      learnt_ = now;
+    }
+    std::map<AnimalId, Forecast> forecasts;
+    for (const Evidence& animal : evidence)
+      forecasts.emplace(animal.animal, forecast(model_, animal, as_of));
+    return forecasts;
+  }
+
+ private:
+  CollectionModel model_ = untaught_model();
+  std::optional<Instant> learnt_;
+};
+
 void print(std::string_view who, const YearCount& year, const YearCount& calendar) {
   std::cout << fmt::format("  {:<22} {:>9} {:>12.2f} {:>10} {:>8.1f} % {:>10} {:>8}\n", who,
                            year.in_danger, 100.0 * year.in_danger / year.danger_days, year.taken,
@@ -63,6 +89,8 @@ TEST_CASE("a year of the plan offers less in the danger window than the calendar
   print("calendar", calendar, calendar);
   print("two refusals", two_refusals, calendar);
   print("plan, no forecast", plan, calendar);
+  const auto forecast = year_of(plan_keeper(LearningForecaster{}), 11);
+  print("plan, with forecast", forecast, calendar);
   const auto perfect = year_of(plan_keeper(perfect_forecast), 11);
   print("plan, nothing hidden", perfect, calendar);
   REQUIRE(calendar.in_danger > 50);
