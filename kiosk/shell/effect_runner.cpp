@@ -50,6 +50,7 @@ void EffectRunner::load_overview() {
       report(ready.error());
       return;
     }
+    if (auto round = read_round(*needs_.reading_log, *ready)) ready->round = std::move(*round);
     writing_.add([this, all = std::move(*ready)]() mutable { finish_overview(std::move(all)); });
   });
 }

@@ -1,5 +1,7 @@
 #include "kiosk/shell/overview.hpp"
 
+#include <utility>
+
 namespace rackside::kiosk {
 namespace {
 
@@ -60,6 +62,39 @@ Result<OverviewReady> read_overview(LogStore& log, Forecaster& forecaster, const
   animals.finish();
   ready.forecasts = forecaster.all();
   return ready;
+}
+
+Result<std::optional<RoundSoFar>> read_round(LogStore& log, const OverviewReady& overview) {
+  auto rounds = log.read_kinds({kind_name(RoundStarted{}), kind_name(RoundEnded{}),
+                                kind_name(Retracted{})});
+  if (!rounds) return tl::unexpected(rounds.error());
+  const auto round = last_round(std::move(*rounds), log.kiosk());
+  if (!round || round->ended) return std::nullopt;
+
+  // The collection as the round found it: every animal without what was written since.
+  RoundSoFar so_far{.round = *round};
+  Collection before = overview.collection;
+  Forecaster forecaster;
+  forecaster.begin({}, round->started.moment);
+  std::vector<Event> animal;
+  const auto finish = [&] {
+    RoundLog parts = split_at(*round, std::exchange(animal, {}));
+    so_far.since.insert(so_far.since.end(), parts.since.begin(), parts.since.end());
+    if (const auto state = fold_animal(parts.before)) {
+      replace(before, *state);
+      forecaster.take(parts.before);
+    }
+  };
+  const auto read = log.read_all([&](Event&& event) {
+    if (!event.animal) return;
+    if (!animal.empty() && animal.front().animal != event.animal) finish();
+    animal.push_back(std::move(event));
+  });
+  if (!read) return tl::unexpected(read.error());
+  finish();
+  so_far.plan = plan_day(before, forecaster.all(), overview.rules, overview.climate,
+                         round->started.moment, round->rack);
+  return so_far;
 }
 
 }  // namespace rackside::kiosk

@@ -13,6 +13,11 @@ namespace rackside::kiosk {
 [[nodiscard]] Result<OverviewReady> read_overview(LogStore& log, Forecaster& forecaster,
                                                   const Moment& as_of);
 
+/// The round that is under way at this log's kiosk, if there is one: its plan made anew from the
+/// log as it was when the round began.
+[[nodiscard]] Result<std::optional<RoundSoFar>> read_round(LogStore& log,
+                                                           const OverviewReady& overview);
+
 [[nodiscard]] Result<Collection> read_roster(LogStore& log);
 
 }  // namespace rackside::kiosk

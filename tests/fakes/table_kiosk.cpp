@@ -66,7 +66,9 @@ void TableKiosk::run(const kiosk::Effect& effect) {
       table.does(kiosk::RosterLoaded{kiosk::read_roster(table.log)});
     }
     void operator()(const kiosk::LoadOverview&) const {
-      table.does(*kiosk::read_overview(table.log, table.forecaster_, table.clock.now()));
+      auto overview = kiosk::read_overview(table.log, table.forecaster_, table.clock.now()).value();
+      overview.round = kiosk::read_round(table.log, overview).value();
+      table.does(overview);
     }
     void operator()(const kiosk::LoadHistory& e) const {
       table.does(kiosk::HistoryLoaded{e.tub, e.animal, table.log.read_animal(e.animal)});
