@@ -6,6 +6,8 @@
 
 #include <algorithm>
 #include <chrono>
+#include <cstdio>
+#include <cstdlib>
 #include <functional>
 #include <thread>
 #include <vector>
@@ -96,7 +98,12 @@ void call_qrencode(const std::vector<LabelContent>& labels) {
 
 }  // namespace
 
-int main() {
+// labels_bench [DPI ...]
+int main(int count, char** words) {
+  std::vector<int> resolutions;
+  for (int i = 1; i < count; ++i) resolutions.push_back(std::atoi(words[i]));
+  if (resolutions.empty()) resolutions = {203, 300, 600};
+  std::setvbuf(stdout, nullptr, _IOLBF, 0);
   const auto settings = [](const char* name, int dpi) {
     return SheetSettings{stock_named(built_in_stock(), name).value(), {dpi}, {}, 0};
   };
@@ -114,7 +121,7 @@ int main() {
                        const SheetSettings& where, Proof proof) {
     tell(what, best([&] { print(run, where, proof); }), reference);
   };
-  for (const int dpi : {203, 300, 600}) {
+  for (const int dpi : resolutions) {
     row(fmt::format("1,000 labels to PDF, {} dpi", dpi), labels, settings("a4-5x13", dpi),
         Proof::Without);
     row(fmt::format("1,000 labels to PDF with proof, {} dpi", dpi), labels,
