@@ -8,14 +8,19 @@ namespace rackside {
 namespace {
 
 // What the record alone says of premoult while no forecast has been computed (from memory): a sign
-// that means it nearly always, or two refusals in a row.
+// that means it nearly always, or two refusals in a row, which hold for three weeks; then one small
+// prey tries whether it was only a fast.
 constexpr double by_a_sure_sign = 0.8;
-constexpr double by_two_refusals = 0.5;
+constexpr double by_two_refusals = 0.7;
+constexpr double by_old_refusals = 0.45;
+constexpr int refusals_hold_for = 21;
 
 double premoult_by_record(const Findings& f) {
   if (f.animal.stage == Stage::MatureMale) return 0;
   if (f.signs.has(Sign::DarkAbdomen) || f.signs.has(Sign::SealedIn)) return by_a_sure_sign;
-  return f.animal.refusals_since_meal >= 2 ? by_two_refusals : 0.0;
+  if (f.animal.refusals_since_meal < 2) return 0;
+  const bool lately = f.days_since(f.animal.last_offer->when) < refusals_hold_for;
+  return lately ? by_two_refusals : by_old_refusals;
 }
 
 void read_signs(Findings& f) {
@@ -67,7 +72,7 @@ void read_tub(Findings& f) {
   const auto before_moult = [&](const auto& when) {
     return !when || when->moment.utc < a.last_moult->noticed.moment.utc;
   };
-  if (a.last_moult && a.stage != Stage::Sling) {
+  if (a.last_moult && f.stage != Stage::Sling) {
     const auto measured = a.leg_span ? std::optional(a.leg_span->when) : std::nullopt;
     const auto carapace = a.carapace ? std::optional(a.carapace->when) : std::nullopt;
     const bool to_sex = a.sex == Sex::Unknown && before_moult(a.last_sexed);
@@ -114,6 +119,7 @@ void read_appetite(Findings& f) {
 Findings find_out(const AnimalState& animal, const Forecast* forecast, const CareRules& rules,
                   const RackClimate* air, Moment now) {
   Findings f{.animal = animal, .forecast = forecast, .rules = rules, .today = now.day()};
+  f.stage = grown_stage(animal, rules);
   read_signs(f);
   read_forecast(f);
   read_moult(f, now);

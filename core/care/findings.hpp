@@ -14,7 +14,8 @@ struct Findings {
   const CareRules& rules;
   Day today;
 
-  SignSet signs;  // of the last look, while it still says something
+  Stage stage = Stage::Unknown;  // it has grown into
+  SignSet signs;                 // of the last look, while it still says something
   double p_premoult = 0;
   double p_hardening = 0;
   double p_moulted_unseen = 0;

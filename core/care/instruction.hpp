@@ -39,6 +39,9 @@ enum class Task {
 /// "Take out the left prey": what stands for a task where there is no room for its sentence.
 [[nodiscard]] std::string_view task_words(Task task);
 
+/// "take out prey": the task's stable name for other programs.
+[[nodiscard]] std::string_view task_name(Task task);
+
 /// In which part of the day's plan it stands.
 enum class Urgency { Due, Wait, LeaveAlone };
 

@@ -47,23 +47,36 @@ Day after_last_offer(const AnimalState& animal, const CareRules& rules, Day toda
   return last + std::max(retry, std::chrono::days{usual});
 }
 
-bool is_small_stage(const AnimalState& animal) {
-  return animal.stage == Stage::Sling ||
-         (animal.stage == Stage::Unknown && animal.instar && *animal.instar <= 4);
+int usual_count(Stage stage, const CareRules& rules) {
+  switch (stage) {
+    case Stage::Sling: return static_cast<int>(std::lround(rules.prey_count_sling));
+    case Stage::Adult: return static_cast<int>(std::lround(rules.prey_count_adult));
+    case Stage::MatureMale:
+    case Stage::Juvenile:
+    case Stage::Unknown: return static_cast<int>(std::lround(rules.prey_count_juvenile));
+  }
+  return 1;
 }
 
-int usual_count(const AnimalState& animal, const CareRules& rules) {
-  if (is_small_stage(animal)) return static_cast<int>(std::lround(rules.prey_count_sling));
-  const bool grown = animal.stage == Stage::Adult;
-  return static_cast<int>(std::lround(grown ? rules.prey_count_adult : rules.prey_count_juvenile));
+double size_by_stage(Stage stage, const CareRules& rules) {
+  switch (stage) {
+    case Stage::Sling: return rules.prey_size_sling;
+    case Stage::Adult:
+    case Stage::MatureMale: return rules.prey_size_adult;
+    case Stage::Juvenile:
+    case Stage::Unknown: return rules.prey_size_juvenile;
+  }
+  return rules.prey_size_juvenile;
 }
 
+// What was learned last holds: a measure, or the size of what it took since then.
 double usual_size(const AnimalState& animal, const CareRules& rules) {
-  if (animal.leg_span) return animal.leg_span->length.value * rules.prey_share_of_leg_span;
+  const bool eaten_since = animal.meal.size && animal.leg_span &&
+                           animal.last_meal->moment.utc > animal.leg_span->when.moment.utc;
+  if (animal.leg_span && !eaten_since)
+    return animal.leg_span->length.value * rules.prey_share_of_leg_span;
   if (animal.meal.size) return animal.meal.size->value;
-  if (is_small_stage(animal)) return rules.prey_size_sling;
-  const bool grown = animal.stage == Stage::Adult || animal.stage == Stage::MatureMale;
-  return grown ? rules.prey_size_adult : rules.prey_size_juvenile;
+  return size_by_stage(grown_stage(animal, rules), rules);
 }
 
 double nearest_sold(double millimetres) {
@@ -71,19 +84,31 @@ double nearest_sold(double millimetres) {
                                    [&](double size) { return std::abs(size - millimetres); });
 }
 
+bool is_grown(Stage stage) { return stage == Stage::Adult || stage == Stage::MatureMale; }
+
 }  // namespace
 
+Stage grown_stage(const AnimalState& animal, const CareRules& rules) {
+  const Stage came_as = animal.stage;
+  if (came_as == Stage::MatureMale || came_as == Stage::Adult) return came_as;
+  if (animal.instar && *animal.instar >= rules.adult_from_instar) return Stage::Adult;
+  const bool small = animal.instar ? *animal.instar <= rules.sling_until_instar
+                                   : animal.moults < rules.sling_for_moults;
+  if (came_as == Stage::Sling) return small ? Stage::Sling : Stage::Juvenile;
+  if (came_as == Stage::Unknown && animal.instar) return small ? Stage::Sling : Stage::Juvenile;
+  return came_as;
+}
+
 int days_between_meals(const AnimalState& animal, const CareRules& rules, Day today) {
-  double days = stage_interval(animal.stage, rules);
+  double days = stage_interval(grown_stage(animal, rules), rules);
   if (is_plump(animal, rules, today)) days *= rules.plump_factor;
   if (has_poor_appetite(animal, rules)) days *= rules.poor_appetite_factor;
   return static_cast<int>(std::lround(days));
 }
 
 int days_to_harden(const AnimalState& animal, const CareRules& rules) {
-  const bool grown = animal.stage == Stage::Adult || animal.stage == Stage::MatureMale;
-  const bool large =
-      animal.leg_span ? animal.leg_span->length.value >= rules.large_leg_span : grown;
+  const bool large = animal.leg_span ? animal.leg_span->length.value >= rules.large_leg_span
+                                     : is_grown(grown_stage(animal, rules));
   return static_cast<int>(std::lround(large ? rules.harden_for_large : rules.harden_for));
 }
 
@@ -114,7 +139,8 @@ PreyPlan prey_for(const AnimalState& animal, const CareRules& rules, Portion por
   const double size = usual_size(animal, rules) * (small ? rules.small_prey_factor : 1.0);
   return PreyPlan{
       .kind = own_word || animal.meal.prey.empty() ? rules.prey : animal.meal.prey,
-      .count = std::max(1, animal.count) * (small ? 1 : usual_count(animal, rules)),
+      .count =
+          std::max(1, animal.count) * (small ? 1 : usual_count(grown_stage(animal, rules), rules)),
       .size = Millimetres{nearest_sold(size)},
       .p_refused = refusal_probability(animal, rules, p_premoult),
   };

@@ -8,6 +8,10 @@
 
 namespace rackside {
 
+/// The stage it has grown into: the record says how it came, and nobody writes down when a sling
+/// stops being one.
+[[nodiscard]] Stage grown_stage(const AnimalState& animal, const CareRules& rules);
+
 /// Days between two meals that were taken.
 [[nodiscard]] int days_between_meals(const AnimalState& animal, const CareRules& rules, Day today);
 

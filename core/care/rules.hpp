@@ -16,6 +16,9 @@ struct CareRules {
   double feed_every_adult = 0;
   double feed_every_mature_male = 0;
   double feed_every_unknown = 0;
+  double sling_until_instar = 0;
+  double sling_for_moults = 0;
+  double adult_from_instar = 0;
   double plump_factor = 0;
   double poor_appetite_share = 0;
   double poor_appetite_factor = 0;

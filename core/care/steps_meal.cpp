@@ -70,7 +70,7 @@ std::string format_prey(const PreyPlan& prey) {
 }
 
 std::optional<Instruction> fasts_without_a_sign(const Findings& f) {
-  const bool long_enough = f.fasting_days && *f.fasting_days >= fast_limit(f.animal.stage, f.rules);
+  const bool long_enough = f.fasting_days && *f.fasting_days >= fast_limit(f.stage, f.rules);
   if (!long_enough || f.cold || f.p_premoult > f.rules.one_small_above) return std::nullopt;
   const auto& looked = f.animal.last_looked;
   if (looked && f.days_since(*looked) < f.rules.ask_again_after) return std::nullopt;

@@ -24,6 +24,28 @@ std::string_view task_words(Task task) {
   return {};
 }
 
+std::string_view task_name(Task task) {
+  switch (task) {
+    case Task::GiveWater: return "give water";
+    case Task::HelpWithMoult: return "moult takes too long";
+    case Task::RefusesAfterMoult: return "refuses after moult";
+    case Task::TakePreyFromMoult: return "take prey from moult";
+    case Task::TakeOutPrey: return "take out prey";
+    case Task::TakeOutShed: return "take out shed";
+    case Task::MeasureFromShed: return "measure from shed";
+    case Task::LookForShed: return "look for shed";
+    case Task::LookCloser: return "look closer";
+    case Task::Offer: return "offer";
+    case Task::OfferOneSmall: return "offer one small";
+    case Task::MistAndCheckWater: return "mist and check water";
+    case Task::Reoffer: return "offer again";
+    case Task::NotDue: return "not due";
+    case Task::Withhold: return "withhold";
+    case Task::LeaveAlone: return "leave alone";
+  }
+  return {};
+}
+
 std::string_view urgency_word(Urgency urgency) {
   switch (urgency) {
     case Urgency::Due: return "due";

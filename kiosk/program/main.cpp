@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <cstdio>
+#include <fstream>
 
 #include "core/clock/system_clock.hpp"
 #include "core/clock/system_ids.hpp"
@@ -10,7 +11,6 @@
 #include "core/store/kiosk_lock.hpp"
 #include "core/store/sqlite_log.hpp"
 #include "fonts/font_files.hpp"
-#include "kiosk/program/no_forecast.hpp"
 #include "kiosk/program/options.hpp"
 #include "kiosk/shell/effect_runner.hpp"
 #include "kiosk/shell/loop.hpp"
@@ -95,11 +95,14 @@ int run(const Options& options) {
   SystemClock clock;
   SystemIds ids(clock);
   IntentQueue results(wake_loop);
+  std::ofstream told(options.tell_to, std::ios::app);
+  const auto tell = [&](const Notice& notice) {
+    if (told) told << notice.sentence << std::endl;
+  };
   Loop* running = nullptr;
-  EffectRunner runner({std::move(logs->writing), std::move(logs->reading),
-                       std::make_unique<NoForecast>(), clock, results, [&] { running->stop(); }});
+  EffectRunner runner({std::move(logs->writing), std::move(logs->reading), clock, results, [&] { running->stop(); }});
   Loop loop({window.get(), renderer.get(), **fonts, clock, ids, results,
-             [&](const Effect& effect) { runner.run(effect); }, panel_for(renderer.get(), options),
+             [&](const Effect& effect) { runner.run(effect); }, tell, panel_for(renderer.get(), options),
              palette_named(options.palette)});
   running = &loop;
   loop.run(options.by);

@@ -32,6 +32,9 @@ std::variant<Options, int> read_options(int count, char** words) {
       ->check(CLI::Validator([&](std::string& text) { return read_size(text, options); }, ""));
   app.add_option("--frames", options.frames,
                  "read codes from the PNG and PGM pictures that appear in this folder");
+  app.add_option("--tell-to", options.tell_to,
+                 "also write every sentence the kiosk tells to this file or pipe, a line each, "
+                 "so that a speech program can say it");
   app.add_option("--by", options.by, "who is at the kiosk")->capture_default_str();
   app.add_option("--density", options.pixels_per_mm,
                  "pixels to a millimetre of the panel (default: guessed from its size)");

@@ -50,7 +50,9 @@ void Composer::path(Path path) { scene_.items.emplace_back(std::move(path)); }
 
 void Composer::mark(Mark mark, const Box& box, Ink ink) {
   if (mark == Mark::None) return;
-  scene_.items.emplace_back(MarkAt{mark, box, std::max(1.5, mm(stroke_mm)), ink});
+  // One weight for all marks; small ones get a thinner line, or they would fill up.
+  const double width = std::min(mm(stroke_mm), box.width * 0.1);
+  scene_.items.emplace_back(MarkAt{mark, box, std::max(1.2, width), ink});
 }
 
 double Composer::text(const Box& box, std::string_view words, Style style, Ink ink, Align align,

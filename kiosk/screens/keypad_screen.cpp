@@ -6,7 +6,10 @@
 namespace rackside::kiosk {
 namespace {
 
-constexpr std::size_t columns = 7;
+// Low panels have room for three rows of keys, high ones for larger keys in four.
+std::size_t columns_for(const Composer& composer) {
+  return composer.whole().height < composer.mm(110) ? 10 : 7;
+}
 
 // The code as it grows, in two groups of four, with a line for each place still empty.
 std::string with_places(const std::string& typed) {
@@ -18,14 +21,19 @@ std::string with_places(const std::string& typed) {
   return text;
 }
 
-void keys(Composer& composer, Box box) {
+void keys(Composer& composer, Box& box) {
+  const std::size_t columns = columns_for(composer);
   const double gap = composer.mm(gap_mm);
-  const std::size_t rows = (code_alphabet.size() + columns - 1) / columns;
-  const double width = (box.width - gap * (columns - 1)) / columns;
-  const double height = (box.height - gap * static_cast<double>(rows - 1)) / static_cast<double>(rows);
+  const auto rows = static_cast<double>((code_alphabet.size() + columns - 1) / columns);
+  const double most = composer.mm(usual_target_mm) * rows + gap * (rows - 1);
+  const Box pad = box.take_bottom(std::min(most, box.height - composer.mm(20)));
+  box.take_bottom(gap);
+  const double across = static_cast<double>(columns);
+  const double width = (pad.width - gap * (across - 1)) / across;
+  const double height = (pad.height - gap * (rows - 1)) / rows;
   for (std::size_t i = 0; i < code_alphabet.size(); ++i) {
-    const Box key{box.x + static_cast<double>(i % columns) * (width + gap),
-                  box.y + static_cast<double>(i / columns) * (height + gap), width, height};
+    const Box key{pad.x + static_cast<double>(i % columns) * (width + gap),
+                  pad.y + static_cast<double>(i / columns) * (height + gap), width, height};
     const std::string word(1, code_alphabet[i]);
     composer.key(key, word, Typed{word});
   }
@@ -35,17 +43,19 @@ void keys(Composer& composer, Box box) {
 
 void compose_keypad(Composer& composer, const Model& model) {
   Box box = page(composer);
-  heading(composer, box, "type a code", "the eight characters under the square on the label");
-  const double most = composer.mm(4 * usual_target_mm + 3 * gap_mm);
-  Box pad = box.take_bottom(std::min(most, box.height * 0.72));
-  box.take_bottom(composer.mm(gap_mm));
-  notice_line(composer, box, model.notice);
-  Box erase = box.take_right(composer.mm(26));
-  composer.key(erase.take_bottom(std::min(erase.height, composer.mm(least_target_mm))), "erase", Erase{});
-  composer.text(box, with_places(model.keypad),
-                style_with_capital(model.notice ? 5 : 7.3, Face::Code, composer.panel(), composer.metrics()),
-                Ink::Text);
-  keys(composer, pad);
+  Box top = box.take_top(composer.mm(least_target_mm));
+  box.take_top(composer.mm(gap_mm));
+  composer.key(top.take_left(composer.mm(24)), "back", Close{});
+  composer.key(top.take_right(composer.mm(26)), "erase", Erase{});
+  top.take_left(composer.mm(4));
+  composer.text(top, with_places(model.keypad),
+                style_with_capital(7.3, Face::Code, composer.panel(), composer.metrics()));
+  keys(composer, box);
+  if (model.notice)
+    notice_line(composer, box, model.notice);
+  else
+    composer.paragraph(box, "The eight characters that stand beside the square on the label.",
+                       composer.style(Step::Record), 2, Ink::Soft);
 }
 
 }  // namespace rackside::kiosk

@@ -9,18 +9,8 @@
 namespace rackside::kiosk {
 namespace {
 
-std::size_t rows_in(const Box& box, double row) {
-  return static_cast<std::size_t>(std::max(1.0, std::floor(box.height / row)));
-}
-
 std::string counted(std::size_t count, std::string_view one, std::string_view many) {
   return fmt::format("{} {}", count, count == 1 ? one : many);
-}
-
-void list(Composer& composer, Box box, const std::vector<TubLine>& lines, int page_wanted) {
-  const Pages pages = pages_of(lines.size(), rows_in(box, tub_row_height(composer)), page_wanted);
-  page_keys(composer, box, pages);
-  tub_rows(composer, box, lines, pages);
 }
 
 }  // namespace
@@ -51,44 +41,6 @@ void compose_round(Composer& composer, const Model& model) {
   tub_rows(composer, box, lines, {.rows = pages.rows});
 }
 
-void compose_find(Composer& composer, const Model& model) {
-  Box box = page(composer);
-  heading(composer, box, "find", "code, species, name or place");
-  const bool portrait = composer.panel().portrait();
-  Box keys = box.take_bottom(std::min(composer.mm(4 * 15 + 4 * gap_mm), box.height * (portrait ? 0.4 : 0.62)));
-  Box entry = box.take_top(composer.line_height(composer.style(Step::Species)) + composer.mm(2));
-  composer.text(entry, model.find_words.empty() ? "…" : model.find_words,
-                composer.style(Step::Species, Face::Bold));
-  composer.rule({entry.x, entry.bottom() - 2, entry.width, 2}, Ink::Accent);
-  notice_line(composer, box, model.notice);
-  if (!model.find_words.empty()) {
-    const auto lines = view_found(model);
-    if (lines.empty())
-      composer.text(box, "Nothing here has all these words.", composer.style(Step::Record), Ink::Soft);
-    else
-      list(composer, box, lines, model.list_page);
-  }
-  const double gap = composer.mm(gap_mm);
-  const double height = (keys.height - 3 * gap) / 4;
-  const std::vector<std::string> rows{"1234567890", "qwertyuiop", "asdfghjkl", "zxcvbnm"};
-  for (std::size_t r = 0; r < rows.size(); ++r) {
-    Box row = keys.take_top(height);
-    keys.take_top(gap);
-    const double extra = r == 2 ? 1 : r == 3 ? 3 : 0;
-    const double width = (row.width - gap * 9) / 10;
-    for (const char c : rows[r]) {
-      composer.key(row.take_left(width), std::string(1, c), Typed{std::string(1, c)});
-      row.take_left(gap);
-    }
-    if (extra == 1) composer.key(row.take_left(width), "-", Typed{"-"});
-    if (extra == 3) {
-      composer.key(row.take_left(width), "␣", Typed{" "});
-      row.take_left(gap);
-      composer.key(row, "erase", Erase{});
-    }
-  }
-}
-
 void compose_records(Composer& composer, const Model& model) {
   Box box = page(composer);
   const auto animal = shown_animal(model);
@@ -96,7 +48,7 @@ void compose_records(Composer& composer, const Model& model) {
   heading(composer, box, animal ? display_name(*animal) : "records",
           counted(lines.size(), "entry", "entries"));
   notice_line(composer, box, model.notice);
-  const double height = composer.mm(least_target_mm);
+  const double height = composer.mm(least_target_mm + gap_mm);
   const Pages pages = pages_of(lines.size(), rows_in(box, height), model.list_page);
   page_keys(composer, box, pages);
   for (std::size_t i = pages.first; i < std::min(lines.size(), pages.first + pages.rows); ++i) {

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace rackside::kiosk {
 namespace {
@@ -76,7 +77,15 @@ void page_keys(Composer& composer, Box& box, const Pages& pages) {
   if (pages.count < 2) return;
   Box side = box.take_right(composer.mm(usual_target_mm));
   box.take_right(composer.mm(gap_mm));
-  const double height = std::min(composer.mm(22), (side.height - composer.mm(10)) / 2);
+  const double room = (side.height - composer.mm(8)) / 2;
+  if (room < composer.mm(least_target_mm)) {
+    // Too low for one above the other: side by side.
+    composer.key(side, "down", Turn{1});
+    composer.key(box.take_right(composer.mm(usual_target_mm)), "up", Turn{-1});
+    box.take_right(composer.mm(gap_mm));
+    return;
+  }
+  const double height = std::min(composer.mm(22), room);
   composer.key(side.take_top(height), "up", Turn{-1});
   composer.key(side.take_bottom(height), "down", Turn{1});
   composer.text(side, fmt::format("{}/{}", pages.page + 1, pages.count),
@@ -97,7 +106,7 @@ void tub_rows(Composer& composer, Box box, const std::vector<TubLine>& lines, co
     composer.rule(row);
     row.take_top(composer.mm(0.6));
     composer.text(row.take_left(composer.mm(14)), line.position, position, Ink::Accent);
-    Box code = row.take_right(composer.mm(24));
+    Box code = row.take_right(composer.mm(38));
     Box upper = row.take_top(row.height * 0.55);
     composer.text(upper, line.species, species);
     const std::string& what = line.task.empty() ? line.state : line.task;
@@ -108,13 +117,23 @@ void tub_rows(Composer& composer, Box box, const std::vector<TubLine>& lines, co
   }
 }
 
+std::size_t rows_in(const Box& box, double row) {
+  return static_cast<std::size_t>(std::max(1.0, std::floor(box.height / row)));
+}
+
+void tub_list(Composer& composer, Box box, const std::vector<TubLine>& lines, int page_wanted) {
+  const Pages pages = pages_of(lines.size(), rows_in(box, tub_row_height(composer)), page_wanted);
+  page_keys(composer, box, pages);
+  tub_rows(composer, box, lines, pages);
+}
+
 void record_line(Composer& composer, Box box, const RecordLine& line) {
   const Style words = composer.style(Step::Record);
   const double side = std::min(box.height * 0.8, composer.mm(4.6));
   Box sign = box.take_left(side);
   composer.mark(line.mark, {sign.x, sign.y + (box.height - side) / 2, side, side});
   box.take_left(composer.mm(1.6));
-  Box when = box.take_right(composer.width("00 Mmm 0000", words));
+  Box when = box.take_right(composer.width(line.when, words));
   composer.text(when, line.when, words, Ink::Soft, Align::Right);
   box.take_right(composer.mm(1.5));
   const double width = composer.text(box, line.words, words, line.taken_back ? Ink::Soft : Ink::Text);

@@ -46,6 +46,9 @@ void page_keys(Composer& composer, Box& box, const Pages& pages);
 /// Tubs as rows to touch.
 void tub_rows(Composer& composer, Box box, const std::vector<TubLine>& lines, const Pages& pages);
 [[nodiscard]] double tub_row_height(const Composer& composer);
+/// As many of the tubs as fit, with keys to turn pages.
+void tub_list(Composer& composer, Box box, const std::vector<TubLine>& lines, int page_wanted);
+[[nodiscard]] std::size_t rows_in(const Box& box, double row);
 
 /// The moult strip, into the whole of `box`.
 void moult_strip(Composer& composer, Box box, const StripView& view);

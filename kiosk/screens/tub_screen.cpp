@@ -25,7 +25,8 @@ void who_block(Composer& composer, Box& box, const TubView& view) {
   composer.text(top.take_right(composer.width(view.code, code)), view.code, code, Ink::Soft);
   top.take_right(composer.mm(2));
   composer.text(top, view.place, small, Ink::Soft);
-  composer.text(block.take_top(composer.line_height(species)), view.species, species);
+  Box name = block.take_top(composer.line_height(species));
+  composer.fitted(name, view.species, Face::Italic, 4.6, 2.8, 1);
   Box line = block.take_top(composer.line_height(small));
   if (!view.neighbours.empty())
     composer.text(line.take_right(composer.width(view.neighbours, small)), view.neighbours, small, Ink::Soft);
@@ -67,7 +68,7 @@ void why_and_strip(Composer& composer, Box box, const TubView& view) {
   if (!view.strip || box.height < composer.mm(14)) return;
   box.take_top(composer.mm(1));
   box.take_bottom(composer.mm(1));
-  const double most = composer.mm(34);
+  const double most = composer.mm(50);
   if (box.height > most) box.take_top(box.height - most);
   moult_strip(composer, box, *view.strip);
 }

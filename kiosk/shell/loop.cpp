@@ -200,6 +200,8 @@ void Loop::picture() {
   drawn_ = scene_;
   drawn_touching_ = now;
   draw_again_ = false;
+  if (model_.notice && model_.notice != told_) needs_.tell(*model_.notice);
+  told_ = model_.notice;
 }
 
 }  // namespace rackside::kiosk

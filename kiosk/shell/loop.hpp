@@ -32,6 +32,7 @@ class Loop {
     IdSource& ids;
     IntentQueue& results;
     std::function<void(const Effect&)> run_effect;
+    std::function<void(const Notice&)> tell;  // once for every notice, when it is on the screen
     Panel panel;
     PaletteName palette = PaletteName::Day;
   };
@@ -68,6 +69,7 @@ class Loop {
   std::optional<std::size_t> focus_;
   Scene drawn_;
   Touching drawn_touching_;
+  std::optional<Notice> told_;
   bool draw_again_ = true;
   bool running_ = true;
 };

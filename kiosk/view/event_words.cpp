@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "core/care/wording.hpp"
 #include "core/event/words.hpp"
 
 namespace rackside::kiosk {
@@ -9,8 +10,9 @@ namespace {
 
 std::string prey_words(const Offered& offered) {
   std::string text;
-  if (offered.count) text += fmt::format(" {}", *offered.count);
-  if (!offered.prey.empty()) text += ' ' + offered.prey;
+  const int count = offered.count.value_or(1);
+  if (offered.count && count > 1) text += fmt::format(" {}", count);
+  if (!offered.prey.empty()) text += ' ' + (count > 1 ? plural(offered.prey) : offered.prey);
   if (offered.size) text += fmt::format(", {:g} mm", offered.size->value);
   return text;
 }

@@ -20,8 +20,7 @@ constexpr double largest_side = 22.0;
 
 struct Candidate {
   LabelPicture picture;
-  int loss = 0;
-  double code_size = 0;
+  bool has_code = false;
 };
 
 // The room that the symbol takes: a share of the label, but 13 mm where those can be had, and never
@@ -35,8 +34,7 @@ Candidate with_text(const LabelContent& content, const PlacedSymbol& symbol, con
                     const TextRuler& ruler) {
   TextBlock block = fit_text(content, room, ruler);
   return {{symbol, std::move(block.texts), block.warning, std::move(block.left_out)},
-          block.loss,
-          block.code_size};
+          block.has_code};
 }
 
 std::optional<Candidate> beside(const LabelContent& content, double width, double height,
@@ -68,21 +66,17 @@ std::optional<Candidate> alone(const LabelContent& content, double width, double
   return with_text(content, symbol, {}, ruler);
 }
 
-bool better(const Candidate& a, const Candidate& b) {
-  if (a.loss != b.loss) return a.loss < b.loss;
-  return a.code_size > b.code_size;
-}
-
 }  // namespace
 
 Result<LabelPicture> arrange(const LabelContent& content, double width, double height,
                              Resolution resolution, const TextRuler& ruler) {
-  std::optional<Candidate> best;
-  for (const auto arrangement : {beside, above, alone}) {
+  // By the shape alone, so that all labels of a sheet look alike, whatever they say.
+  const bool is_wide = width >= 1.4 * height;
+  for (const auto arrangement : {is_wide ? beside : above, is_wide ? above : beside, alone}) {
     auto candidate = arrangement(content, width, height, resolution, ruler);
-    if (candidate && (!best || better(*candidate, *best))) best = std::move(candidate);
+    if (candidate && (candidate->has_code || arrangement == alone))
+      return std::move(candidate->picture);
   }
-  if (best) return std::move(best->picture);
   return failure(ErrorKind::BadInput,
                  fmt::format("A label of {:g} x {:g} mm is too small for any symbol: it takes at "
                              "least {:.1f} mm at {} dots an inch.",

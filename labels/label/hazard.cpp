@@ -5,7 +5,7 @@
 
 namespace rackside {
 
-extern const std::string_view built_in_hazards_text;
+extern const std::string_view built_in_hazards_text;  // hazards.toml
 
 namespace {
 

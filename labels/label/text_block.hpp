@@ -20,12 +20,9 @@ struct TextBlock {
   std::vector<PlacedText> texts;
   std::optional<PlacedWarning> warning;
   std::vector<std::string> left_out;
-  double code_size = 0;  // of the letters of the code; 0 when it was left out
-  int loss = 0;          // grows with what was left out and how needed it was
+  bool has_code = false;
 };
 
-/// From the most needed to the least: the code, the warning, species, source, date, instar, common
-/// name. The order on the label is the same.
 [[nodiscard]] TextBlock fit_text(const LabelContent& content, const TextRoom& room,
                                  const TextRuler& ruler);
 

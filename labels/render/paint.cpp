@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "labels/symbol/outline.hpp"
+
 namespace rackside {
 namespace {
 
@@ -14,16 +16,14 @@ double on_dot(double millimetres, Resolution resolution) {
 }
 
 void paint_symbol(cairo_t* canvas, const Symbol& symbol, double x, double y, double module) {
-  for (int row = 0; row < symbol.side; ++row)
-    for (int from = 0; from < symbol.side;) {
-      int to = from;
-      while (to < symbol.side && symbol.is_dark(to, row)) ++to;
-      if (to > from)
-        cairo_rectangle(canvas, x + from * module, y + row * module, (to - from) * module, module);
-      from = to + 1;
-    }
-  // All modules are one path, and none has a grey edge: a viewer shows no seams between them, and a
-  // picture has exactly the printer's dots.
+  cairo_new_path(canvas);
+  for (const auto& outline : outlines_of(symbol)) {
+    for (const SymbolPoint& corner : outline)
+      cairo_line_to(canvas, x + corner.x * module, y + corner.y * module);
+    cairo_close_path(canvas);
+    cairo_new_sub_path(canvas);
+  }
+  // No grey edges: a picture has exactly the printer's dots.
   cairo_set_antialias(canvas, CAIRO_ANTIALIAS_NONE);
   cairo_fill(canvas);
   cairo_set_antialias(canvas, CAIRO_ANTIALIAS_DEFAULT);

@@ -9,9 +9,10 @@
 #include <cassert>
 #include <sstream>
 
-#include "labels/sheet/built_in.hpp"
-
 namespace rackside {
+
+extern const std::string_view built_in_stock_text;  // stock.toml
+
 namespace {
 
 // Thrown inside this file only, where a sheet says something it cannot.

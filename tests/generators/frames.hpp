@@ -23,7 +23,7 @@ struct Scene {
   double module_px = 4;  // at the label's middle, before tilting
   double module_mm = 0.5;
   double tilt = 0;         // degrees between the label's normal and the line of sight
-  double radius_mm = 0;    // of the cylinder, its axis along the symbol's columns; 0 is flat
+  double radius_mm = 0;    // of the cylinder, its axis anyhow to the symbol; 0 is flat
   double blur = 0;         // sigma, px
   double motion = 0;       // length of the smear, px
   double noise = 2;        // sigma, grey levels
@@ -31,7 +31,7 @@ struct Scene {
   double contrast = 160;   // grey levels between paper and ink
   double gain = 0;         // how far ink spreads beyond each edge, modules
   double shading = 0;      // part of the light lost from one end of the label to the other
-  double clutter = 0;      // 0..1: how much of the surroundings is print, boards and wire
+  double clutter = 1;      // 0..1: how much print, boards, wire surround the label; 0: paper
   double off_middle = 20;  // px: the label's middle is at most so far from the frame's, each way
 };
 

@@ -1,6 +1,7 @@
 #include "labels/symbol/symbol.hpp"
 
 #include "labels/symbol/codewords.hpp"
+#include "labels/symbol/outline.hpp"
 #include "tests/frame.hpp"
 
 using namespace rackside;
@@ -67,4 +68,33 @@ TEST_CASE("what does not fit is refused") {
   REQUIRE_FALSE(long_text);
   CHECK(long_text.error().kind == ErrorKind::BadInput);
   CHECK_FALSE(encode_symbol("", SymbolVersion::V1, ErrorCorrection::H));
+}
+
+namespace {
+
+// How often the closed paths wind around the middle of a module, counted by the edges to its left.
+int winding_at(const std::vector<std::vector<SymbolPoint>>& paths, int x, int y) {
+  int winding = 0;
+  for (const auto& path : paths)
+    for (std::size_t i = 0; i < path.size(); ++i) {
+      const SymbolPoint a = path[i];
+      const SymbolPoint b = path[(i + 1) % path.size()];
+      if (a.x != b.x || a.x > x) continue;
+      if (std::min(a.y, b.y) <= y && std::max(a.y, b.y) > y) winding += a.y < b.y ? 1 : -1;
+    }
+  return winding;
+}
+
+}  // namespace
+
+TEST_CASE("the outlines of a symbol enclose its dark modules and nothing else") {
+  rc::prop("any pattern of modules", [] {
+    Symbol symbol{.side = *rc::gen::inRange(1, 9), .dark = {}};
+    for (int i = 0; i < symbol.side * symbol.side; ++i)
+      symbol.dark.push_back(static_cast<std::uint8_t>(*rc::gen::inRange(0, 2)));
+    const auto paths = outlines_of(symbol);
+    for (int y = 0; y < symbol.side; ++y)
+      for (int x = 0; x < symbol.side; ++x)
+        RC_ASSERT((winding_at(paths, x, y) != 0) == symbol.is_dark(x, y));
+  });
 }
