@@ -3,6 +3,7 @@
 // back. The only way into `update`.
 
 #include <map>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -13,10 +14,11 @@
 #include "core/collection/collection.hpp"
 #include "core/event/event.hpp"
 #include "core/forecast/forecast.hpp"
+#include "core/round/round.hpp"
 
 namespace rackside::kiosk {
 
-enum class ScreenName { Round, Tub, Keypad, Find, Records };
+enum class ScreenName { Round, Carry, Summary, Tub, Keypad, Find, Records };
 
 // People -------------------------------------------------------------------------------------
 
@@ -66,6 +68,13 @@ struct TakeBack {
   EventId event;
   bool operator==(const TakeBack&) const = default;
 };
+/// Sets out on a round, or ends the one that is under way.
+struct SetOut {
+  bool operator==(const SetOut&) const = default;
+};
+struct EndRound {
+  bool operator==(const EndRound&) const = default;
+};
 /// Leaves the program. The shell asks for it on the window's close and on SIGTERM.
 struct Leave {
   bool operator==(const Leave&) const = default;
@@ -94,12 +103,21 @@ struct RosterLoaded {
   Result<Collection> collection;
   bool operator==(const RosterLoaded&) const = default;
 };
+/// A round that was under way when the log was read: what was planned when it began, and what has
+/// been written since.
+struct RoundSoFar {
+  Round round;
+  DayPlan plan;
+  std::vector<Event> since;
+  bool operator==(const RoundSoFar&) const = default;
+};
 /// All events, folded, and the forecasts for them. Takes longer.
 struct OverviewReady {
   Collection collection;
   std::map<AnimalId, Forecast> forecasts;
   RuleBook rules;
   RoomClimate climate;
+  std::optional<RoundSoFar> round;
   bool operator==(const OverviewReady&) const = default;
 };
 struct ForecastReady {
@@ -126,7 +144,7 @@ struct Tick {
 
 using Intent =
     std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Typed, Erase, Enter, Turn,
-                 TakeBack, Leave, CodeRead, ReaderSays, RosterLoaded, OverviewReady, ForecastReady,
+                 TakeBack, SetOut, EndRound, Leave, CodeRead, ReaderSays, RosterLoaded, OverviewReady, ForecastReady,
                  HistoryLoaded, Saved, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.

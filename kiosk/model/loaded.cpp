@@ -75,6 +75,9 @@ void on_overview(Model& model, const OverviewReady& ready) {
   model.climate = ready.climate;
   model.roster_known = true;
   model.overview_known = true;
+  model.plan_stale = true;
+  take_round(model, ready.round);
+  if (model.screen == ScreenName::Round) refresh_plan(model);
   // What was saved while the overview was being read is in the open tub's history.
   if (model.tub && model.tub->history)
     if (const auto animal = fold_animal(*model.tub->history)) replace(model.collection, *animal);

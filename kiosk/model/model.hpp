@@ -10,6 +10,7 @@
 #include "core/climate/room_climate.hpp"
 #include "core/collection/collection.hpp"
 #include "core/forecast/forecast.hpp"
+#include "core/round/summary.hpp"
 #include "kiosk/model/intent.hpp"
 
 namespace rackside::kiosk {
@@ -32,6 +33,13 @@ struct UndoOffer {
   bool operator==(const UndoOffer&) const = default;
 };
 
+/// The walk that is under way, or has just ended.
+struct RoundPage {
+  RoundSoFar so_far;
+  Progress progress;
+  bool operator==(const RoundPage&) const = default;
+};
+
 /// The tub that is open, and the animal in it that is shown.
 struct TubPage {
   Code code;
@@ -45,7 +53,6 @@ struct TubPage {
 
 struct Model {
   ScreenName screen = ScreenName::Round;
-  ScreenName came_from = ScreenName::Round;
   Moment now;
   std::string by;  // who is at the kiosk
 
@@ -56,11 +63,17 @@ struct Model {
   RuleBook rules;
   RoomClimate climate;
 
+  DayPlan plan;             // as things stand; made anew when the round screen comes up
+  bool plan_stale = false;
+  std::optional<RoundPage> round;
+  std::optional<Summary> summary;  // of the round that ended last
+
   std::optional<TubPage> tub;
   std::optional<Code> awaited;  // scanned, unknown here, looked for in the log just now
   std::string keypad;      // characters of a half-entered code
   std::string find_words;  // what is looked for
   int list_page = 0;
+  bool list_turned = false;  // by hand; until then the round's list follows the walk
 
   std::optional<Notice> notice;
   std::string reader_says;

@@ -110,7 +110,9 @@ Effects on_saved(Model& model, const Saved& saved) {
   Effects effects;
   for (const Event& event : *saved.events) {
     remember(model, event);
+    note_for_round(model, event);
     if (!event.animal) continue;
+    model.plan_stale = true;
     if (std::holds_alternative<Retracted>(event.details))
       after_retraction(model, event);
     else

@@ -49,7 +49,6 @@ Effects open_tub(Model& model, const Code& code) {
   model.notice.reset();
   model.undo.reset();
   model.screen = ScreenName::Tub;
-  model.came_from = ScreenName::Round;
   model.list_page = 0;
   model.tub = TubPage{.code = code};
   return show_resident(model, 0);

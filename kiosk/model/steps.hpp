@@ -21,6 +21,14 @@ using Effects = std::vector<Effect>;
 [[nodiscard]] Effects take_back(Model& model, EventId event, const Stamp& stamp);
 [[nodiscard]] Effects on_saved(Model& model, const Saved& saved);
 
+// round.cpp: the walk along the racks
+[[nodiscard]] Effects set_out(Model& model, const Stamp& stamp);
+[[nodiscard]] Effects end_round(Model& model, const Stamp& stamp);
+/// Makes the day's plan anew where it has gone stale.
+void refresh_plan(Model& model);
+void note_for_round(Model& model, const Event& event);
+void take_round(Model& model, std::optional<RoundSoFar> round);
+
 // entry.cpp: keypad and find
 [[nodiscard]] Effects on_typed(Model& model, const std::string& character, const Stamp& stamp);
 void on_erase(Model& model);

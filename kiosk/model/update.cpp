@@ -11,18 +11,12 @@ struct Step {
 
   Effects operator()(const Record& i) const { return record(model, i.action, stamp); }
   Effects operator()(const Show& i) const {
-    model.came_from = model.screen;
-    model.screen = i.screen;
-    model.list_page = 0;
-    model.notice.reset();
+    show(i.screen);
     return {};
   }
   Effects operator()(const Close&) const {
     // Whatever was half entered stays and is there again when one comes back.
-    model.screen = model.screen == ScreenName::Records && model.tub ? ScreenName::Tub
-                                                                    : ScreenName::Round;
-    model.list_page = 0;
-    model.notice.reset();
+    show(model.screen == ScreenName::Records && model.tub ? ScreenName::Tub : ScreenName::Round);
     if (model.screen == ScreenName::Round) model.tub.reset();
     return {};
   }
@@ -42,9 +36,12 @@ struct Step {
   Effects operator()(const Enter&) const { return on_enter(model, stamp); }
   Effects operator()(const Turn& i) const {
     model.list_page = std::max(0, model.list_page + i.pages);
+    model.list_turned = true;
     return {};
   }
   Effects operator()(const TakeBack& i) const { return take_back(model, i.event, stamp); }
+  Effects operator()(const SetOut&) const { return set_out(model, stamp); }
+  Effects operator()(const EndRound&) const { return end_round(model, stamp); }
   Effects operator()(const Leave&) const { return {Quit{}}; }
   Effects operator()(const CodeRead& i) const { return on_code(model, i.text, stamp); }
   Effects operator()(const ReaderSays& i) const {
@@ -67,15 +64,20 @@ struct Step {
   Effects operator()(const Tick&) const { return when_idle(); }
 
  private:
+  void show(ScreenName screen) const {
+    model.screen = screen;
+    model.list_page = 0;
+    model.list_turned = false;
+    model.notice.reset();
+    if (screen == ScreenName::Round || screen == ScreenName::Carry) refresh_plan(model);
+  }
   Effects when_idle() const {
     const bool idle = model.last_touched &&
                       stamp.now.utc - model.last_touched->utc >= idle_return;
     if (!idle) return {};
     model.last_touched.reset();
-    model.screen = ScreenName::Round;
-    model.list_page = 0;
+    show(ScreenName::Round);
     model.tub.reset();
-    model.notice.reset();
     model.undo.reset();
     // A new day changes forecasts and what is due, also when nothing was recorded.
     return {LoadOverview{}};

@@ -11,7 +11,6 @@
 #include "core/store/kiosk_lock.hpp"
 #include "core/store/sqlite_log.hpp"
 #include "fonts/font_files.hpp"
-#include "kiosk/program/no_forecast.hpp"
 #include "kiosk/program/options.hpp"
 #include "kiosk/shell/effect_runner.hpp"
 #include "kiosk/shell/loop.hpp"
@@ -101,8 +100,7 @@ int run(const Options& options) {
     if (told) told << notice.sentence << std::endl;
   };
   Loop* running = nullptr;
-  EffectRunner runner({std::move(logs->writing), std::move(logs->reading),
-                       std::make_unique<NoForecast>(), clock, results, [&] { running->stop(); }});
+  EffectRunner runner({std::move(logs->writing), std::move(logs->reading), clock, results, [&] { running->stop(); }});
   Loop loop({window.get(), renderer.get(), **fonts, clock, ids, results,
              [&](const Effect& effect) { runner.run(effect); }, tell, panel_for(renderer.get(), options),
              palette_named(options.palette)});

@@ -24,8 +24,8 @@ void EffectRunner::run(const Effect& effect) {
     }
     void operator()(const ForecastAnimal& e) const {
       runner.reading_.add([&r = runner, e] {
-        r.needs_.results.post(ForecastReady{
-            r.needs_.forecaster->one(e.animal, e.events, r.needs_.clock.now().utc)});
+        if (auto forecast = r.forecaster_.one(e.events, r.needs_.clock.now()))
+          r.needs_.results.post(ForecastReady{std::move(*forecast)});
       });
     }
     void operator()(const Quit&) const { runner.needs_.quit(); }
@@ -45,11 +45,12 @@ void EffectRunner::save(const SaveDrafts& effect) {
 void EffectRunner::load_overview() {
   touched_.clear();
   reading_.add([this] {
-    auto ready = read_overview(*needs_.reading_log, *needs_.forecaster, needs_.clock.now().utc);
+    auto ready = read_overview(*needs_.reading_log, forecaster_, needs_.clock.now());
     if (!ready) {
       report(ready.error());
       return;
     }
+    if (auto round = read_round(*needs_.reading_log, *ready)) ready->round = std::move(*round);
     writing_.add([this, all = std::move(*ready)]() mutable { finish_overview(std::move(all)); });
   });
 }

@@ -20,7 +20,6 @@ class EffectRunner {
   struct Needs {
     std::unique_ptr<LogStore> log;         // for the writing thread
     std::unique_ptr<LogStore> reading_log; // for the reading thread
-    std::unique_ptr<Forecaster> forecaster;
     Clock& clock;
     IntentQueue& results;
     std::function<void()> quit;
@@ -45,6 +44,7 @@ class EffectRunner {
   void report(Error error);
 
   Needs needs_;
+  Forecaster forecaster_;  // reading thread only
   // Animals that were written about while the overview was being read. Writing thread only.
   std::set<AnimalId> touched_;
   JobThread reading_;

@@ -1,5 +1,7 @@
 #include "kiosk/shell/overview.hpp"
 
+#include <utility>
+
 namespace rackside::kiosk {
 namespace {
 
@@ -20,7 +22,7 @@ class PerAnimal {
     const auto animal = fold_animal(events_);
     if (animal) {
       replace(collection_, *animal);
-      forecaster_.learn(animal->id, events_);
+      forecaster_.take(events_);
     }
     events_.clear();
   }
@@ -39,7 +41,7 @@ Result<Collection> read_roster(LogStore& log) {
   });
 }
 
-Result<OverviewReady> read_overview(LogStore& log, Forecaster& forecaster, Instant as_of) {
+Result<OverviewReady> read_overview(LogStore& log, Forecaster& forecaster, const Moment& as_of) {
   OverviewReady ready;
   auto roster = read_roster(log);
   if (!roster) return tl::unexpected(roster.error());
@@ -47,18 +49,52 @@ Result<OverviewReady> read_overview(LogStore& log, Forecaster& forecaster, Insta
   auto rules = log.read_kinds({kind_name(RuleSet{}), kind_name(Retracted{})});
   if (!rules) return tl::unexpected(rules.error());
   ready.rules = fold_rules(std::move(*rules));
-  auto air = log.read_kinds(
-      {kind_name(TemperatureRead{}), kind_name(HumidityRead{}), kind_name(Retracted{})});
-  if (!air) return tl::unexpected(air.error());
-  ready.climate = fold_climate(std::move(*air));
+  auto room = log.read_kinds({kind_name(TemperatureRead{}), kind_name(HumidityRead{}),
+                              kind_name(EnclosureAdded{}), kind_name(EnclosureMoved{}),
+                              kind_name(Retracted{})});
+  if (!room) return tl::unexpected(room.error());
+  ready.climate = fold_climate(*room);
 
-  forecaster.begin();
+  forecaster.begin(std::move(*room), as_of);
   PerAnimal animals(ready.collection, forecaster);
   const auto read = log.read_all([&](Event&& event) { animals.take(std::move(event)); });
   if (!read) return tl::unexpected(read.error());
   animals.finish();
-  ready.forecasts = forecaster.all(as_of);
+  ready.forecasts = forecaster.all();
   return ready;
+}
+
+Result<std::optional<RoundSoFar>> read_round(LogStore& log, const OverviewReady& overview) {
+  auto rounds = log.read_kinds({kind_name(RoundStarted{}), kind_name(RoundEnded{}),
+                                kind_name(Retracted{})});
+  if (!rounds) return tl::unexpected(rounds.error());
+  const auto round = last_round(std::move(*rounds), log.kiosk());
+  if (!round || round->ended) return std::nullopt;
+
+  // The collection as the round found it: every animal without what was written since.
+  RoundSoFar so_far{.round = *round};
+  Collection before = overview.collection;
+  Forecaster forecaster;
+  forecaster.begin({}, round->started.moment);
+  std::vector<Event> animal;
+  const auto finish = [&] {
+    RoundLog parts = split_at(*round, std::exchange(animal, {}));
+    so_far.since.insert(so_far.since.end(), parts.since.begin(), parts.since.end());
+    if (const auto state = fold_animal(parts.before)) {
+      replace(before, *state);
+      forecaster.take(parts.before);
+    }
+  };
+  const auto read = log.read_all([&](Event&& event) {
+    if (!event.animal) return;
+    if (!animal.empty() && animal.front().animal != event.animal) finish();
+    animal.push_back(std::move(event));
+  });
+  if (!read) return tl::unexpected(read.error());
+  finish();
+  so_far.plan = plan_day(before, forecaster.all(), overview.rules, overview.climate,
+                         round->started.moment, round->rack);
+  return so_far;
 }
 
 }  // namespace rackside::kiosk

@@ -2,33 +2,21 @@
 // Everything the lists need, read from the log in one pass: who lives where and how each is, the
 // rules, the air, and a forecast for every living animal.
 
-#include <functional>
-#include <memory>
-
 #include "core/log/log_store.hpp"
 #include "kiosk/model/intent.hpp"
+#include "kiosk/shell/forecaster.hpp"
 
 namespace rackside::kiosk {
 
-/// The port to the forecast. One object belongs to one thread at a time.
-class Forecaster {
- public:
-  virtual ~Forecaster() = default;
-
-  /// Begins anew with an empty collection.
-  virtual void begin() = 0;
-  /// All events of one animal.
-  virtual void learn(const AnimalId& animal, const std::vector<Event>& events) = 0;
-  /// The forecasts for all living animals that were learnt.
-  [[nodiscard]] virtual std::map<AnimalId, Forecast> all(Instant as_of) = 0;
-  /// The forecast for one animal whose events have changed.
-  [[nodiscard]] virtual Forecast one(const AnimalId& animal, const std::vector<Event>& events,
-                                     Instant as_of) = 0;
-};
-
-/// Reads `log` animal by animal; holds no more than one animal's events at a time.
+/// Reads `log` animal by animal; holds no more than one animal's events at a time. `forecaster`
+/// has then learnt the whole collection as it stood at `as_of`.
 [[nodiscard]] Result<OverviewReady> read_overview(LogStore& log, Forecaster& forecaster,
-                                                  Instant as_of);
+                                                  const Moment& as_of);
+
+/// The round that is under way at this log's kiosk, if there is one: its plan made anew from the
+/// log as it was when the round began.
+[[nodiscard]] Result<std::optional<RoundSoFar>> read_round(LogStore& log,
+                                                           const OverviewReady& overview);
 
 [[nodiscard]] Result<Collection> read_roster(LogStore& log);
 

@@ -59,7 +59,7 @@ void add_batch_command(CLI::App& app, Session& session, Job& job) {
   command->add_option("--species", request.species, "genus and species")->required();
   command->add_option("--count", request.count, "how many tubs")->required();
   command->add_option("--source", request.source, "the sac, or who they came from");
-  command->add_option("--common-name", request.common_name, "");
+  command->add_option("--common-name", request.common_name, "the name in the trade");
   command->add_option("--instar", request.instar, "instar on that day");
   command->add_option("--date", options->date,
                       "day pulled or acquired, YYYY-MM-DD (default: today)");
@@ -74,6 +74,7 @@ void add_batch_command(CLI::App& app, Session& session, Job& job) {
   command->add_option("--by", request.by, "who does it, for the log");
   add_sheet_options(*command, options->print);
   add_output_options(*command, options->print, "labels.pdf");
+  add_proof_option(*command, options->print);
   command->callback(
       [&session, &job, options] { job = [&session, options] { return run(session, *options); }; });
 }

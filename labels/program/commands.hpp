@@ -10,6 +10,8 @@ namespace rackside {
 
 void add_sheet_command(CLI::App& app, Session& session, Job& job);
 void add_batch_command(CLI::App& app, Session& session, Job& job);
+void add_proof_command(CLI::App& app, Session& session, Job& job);
+void add_read_command(CLI::App& app, Session& session, Job& job);
 void add_sheets_command(CLI::App& app, Session& session, Job& job);
 
 }  // namespace rackside

@@ -13,6 +13,8 @@ using namespace rackside;
 void add_commands(CLI::App& app, Session& session, Job& job) {
   add_sheet_command(app, session, job);
   add_batch_command(app, session, job);
+  add_proof_command(app, session, job);
+  add_read_command(app, session, job);
   add_sheets_command(app, session, job);
 }
 

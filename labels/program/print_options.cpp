@@ -30,8 +30,7 @@ void add_sheet_options(CLI::App& command, PrintOptions& options) {
       .add_option("--sheet", options.sheet,
                   "kind of label sheet or roll; `rackside-labels sheets` lists them")
       ->capture_default_str();
-  command.add_option("--sheets-file", options.sheets_file,
-                     "file of your own label sheets (default: label-sheets.toml beside the log)");
+  add_sheets_file_option(command, options);
   command.add_option("--dpi", options.dots_per_inch, "dots an inch of the printer: 203, 300, 600")
       ->check(CLI::Range(least_dpi, most_dpi))
       ->capture_default_str();
@@ -41,6 +40,16 @@ void add_sheet_options(CLI::App& command, PrintOptions& options) {
       ->capture_default_str();
   command.add_option("--offset", options.offset,
                      "move everything by RIGHT,DOWN millimetres, as the calibration page tells");
+}
+
+void add_sheets_file_option(CLI::App& command, PrintOptions& options) {
+  command.add_option("--sheets-file", options.sheets_file,
+                     "file of your own label sheets (default: label-sheets.toml beside the log)");
+}
+
+void add_proof_option(CLI::App& command, PrintOptions& options) {
+  command.add_flag("--without-proof", options.without_proof,
+                   "print without reading every label back first");
 }
 
 void add_output_options(CLI::App& command, PrintOptions& options, const std::string& default_file) {

@@ -22,6 +22,10 @@ struct PrintOptions {
 
 /// --sheet, --sheets-file, --dpi, --start, --offset.
 void add_sheet_options(CLI::App& command, PrintOptions& options);
+/// --sheets-file alone.
+void add_sheets_file_option(CLI::App& command, PrintOptions& options);
+/// --without-proof.
+void add_proof_option(CLI::App& command, PrintOptions& options);
 /// --out and --printer.
 void add_output_options(CLI::App& command, PrintOptions& options, const std::string& default_file);
 

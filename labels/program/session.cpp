@@ -22,11 +22,18 @@ Result<std::unique_ptr<LogStore>> Session::open_log(Access access) const {
   return std::unique_ptr<LogStore>(std::move(*log));
 }
 
+Result<std::unique_ptr<LogStore>> Session::open_existing_log() const {
+  auto reading = open_log(Access::Read);
+  if (!reading) return reading;
+  return open_log(Access::Write);
+}
+
 int say(const Error& error) {
-  const bool place_said =
-      error.where.empty() || error.sentence.find(error.where) != std::string::npos;
+  // Many sentences name the file or the line already.
+  const std::string place = error.where.substr(0, error.where.find(" ("));
+  const bool said = place.empty() || error.sentence.find(place) != std::string::npos;
   fmt::print(stderr, "rackside-labels: {}{}\n", error.sentence,
-             place_said ? std::string{} : fmt::format(" ({})", error.where));
+             said ? std::string{} : fmt::format(" ({})", place));
   return exit_failed;
 }
 

@@ -23,6 +23,9 @@ class Session {
   /// Errors: as SqliteLog::open.
   [[nodiscard]] Result<std::unique_ptr<LogStore>> open_log(Access access) const;
 
+  /// A log to write to that must be there already. Errors: NotFound too.
+  [[nodiscard]] Result<std::unique_ptr<LogStore>> open_existing_log() const;
+
   Clock& clock() { return clock_; }
   IdSource& ids() { return ids_; }
 

@@ -133,6 +133,29 @@ Result<GreyImage> picture_of(const Pages& pages, int page, Resolution resolution
   return image;
 }
 
+GreyImage ink_picture(double width, double height, Resolution resolution,
+                      const std::function<void(cairo_t*)>& paint) {
+  const auto pixels = [&](double millimetres) {
+    return std::max(1, static_cast<int>(std::ceil(millimetres / resolution.dot() - 1e-6)));
+  };
+  const Surface surface(cairo_image_surface_create(CAIRO_FORMAT_A8, pixels(width), pixels(height)));
+  const Canvas canvas(cairo_create(surface.get()));
+  cairo_scale(canvas.get(), 1 / resolution.dot(), 1 / resolution.dot());
+  paint(canvas.get());
+  cairo_surface_flush(surface.get());
+  GreyImage image{cairo_image_surface_get_width(surface.get()),
+                  cairo_image_surface_get_height(surface.get()),
+                  {}};
+  const int stride = cairo_image_surface_get_stride(surface.get());
+  const unsigned char* row = cairo_image_surface_get_data(surface.get());
+  image.pixels.reserve(static_cast<std::size_t>(image.width) *
+                       static_cast<std::size_t>(image.height));
+  for (int y = 0; y < image.height; ++y, row += stride)
+    for (int x = 0; x < image.width; ++x)
+      image.pixels.push_back(static_cast<std::uint8_t>(255 - row[x]));
+  return image;
+}
+
 Result<std::vector<std::string>> save_pages(const Pages& pages, const std::string& title,
                                             const std::string& path, Resolution resolution) {
   const auto format = format_of(path);

@@ -34,6 +34,11 @@ enum class FileFormat { Pdf, Svg, Png };
 [[nodiscard]] Result<std::string> png_of(const Pages& pages, int page, Resolution resolution);
 [[nodiscard]] Result<GreyImage> picture_of(const Pages& pages, int page, Resolution resolution);
 
+/// What `paint` draws in black on a page of this size, one pixel a printer dot. Cheaper than
+/// picture_of, for much drawing: there is no colour.
+[[nodiscard]] GreyImage ink_picture(double width, double height, Resolution resolution,
+                                    const std::function<void(cairo_t*)>& paint);
+
 /// Writes the pages to `path` in the format of its ending: one file for PDF; for SVG and PNG one a
 /// page, "name-2.png" and so on when there are several. Gives back the files written. Errors: those
 /// above, and those of save_file.

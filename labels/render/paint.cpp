@@ -18,7 +18,7 @@ double on_dot(double millimetres, Resolution resolution) {
 void paint_symbol(cairo_t* canvas, const Symbol& symbol, double x, double y, double module) {
   cairo_new_path(canvas);
   for (const auto& outline : outlines_of(symbol)) {
-    for (const ModulePlace& corner : outline)
+    for (const SymbolPoint& corner : outline)
       cairo_line_to(canvas, x + corner.x * module, y + corner.y * module);
     cairo_close_path(canvas);
     cairo_new_sub_path(canvas);

@@ -30,8 +30,8 @@ bool mask_inverts(unsigned mask, int j, int i) {
 }
 
 // Pairs of columns from the right, up and down in turn, passing over the timing column.
-std::vector<ModulePlace> modules_in_order(int side) {
-  std::vector<ModulePlace> places;
+std::vector<SymbolPoint> modules_in_order(int side) {
+  std::vector<SymbolPoint> places;
   bool upward = true;
   for (int right = side - 1; right > 0; right -= 2) {
     if (right == 6) --right;
@@ -60,7 +60,7 @@ std::vector<std::uint8_t> codewords_of(const Symbol& symbol) {
   for (const CodewordPlaces& codeword :
        codeword_places(symbol.side == 21 ? SymbolVersion::V1 : SymbolVersion::V2)) {
     unsigned value = 0;
-    for (const ModulePlace& place : codeword)
+    for (const SymbolPoint& place : codeword)
       value = value << 1 | static_cast<unsigned>(symbol.is_dark(place.x, place.y) !=
                                                  mask_inverts(mask, place.x, place.y));
     values.push_back(static_cast<std::uint8_t>(value));
@@ -70,7 +70,7 @@ std::vector<std::uint8_t> codewords_of(const Symbol& symbol) {
 
 unsigned format_information(const Symbol& symbol) {
   // Bits 14 to 0: along row 8 from the left, then up column 8, passing over the timing patterns.
-  constexpr std::array<ModulePlace, 15> places{{{0, 8},
+  constexpr std::array<SymbolPoint, 15> places{{{0, 8},
                                                 {1, 8},
                                                 {2, 8},
                                                 {3, 8},
@@ -86,7 +86,7 @@ unsigned format_information(const Symbol& symbol) {
                                                 {8, 1},
                                                 {8, 0}}};
   unsigned bits = 0;
-  for (const ModulePlace& place : places)
+  for (const SymbolPoint& place : places)
     bits = bits << 1 | static_cast<unsigned>(symbol.is_dark(place.x, place.y));
   return bits;
 }

@@ -10,14 +10,14 @@
 
 namespace rackside {
 
-struct ModulePlace {
+struct SymbolPoint {
   int x = 0;
   int y = 0;
-  bool operator==(const ModulePlace&) const = default;
+  bool operator==(const SymbolPoint&) const = default;
 };
 
 /// The eight modules of one codeword, most significant bit first.
-using CodewordPlaces = std::array<ModulePlace, 8>;
+using CodewordPlaces = std::array<SymbolPoint, 8>;
 
 /// All codewords of a symbol in the order in which they stand there: 26 in version 1, 44 in
 /// version 2 (ISO/IEC 18004, 7.7.3). Left-over modules are not among them.

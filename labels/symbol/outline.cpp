@@ -29,8 +29,8 @@ class Tracer {
   explicit Tracer(const Symbol& symbol)
       : symbol_(symbol), walked_(static_cast<std::size_t>((symbol.side + 1) * (symbol.side + 1))) {}
 
-  std::vector<std::vector<ModulePlace>> trace() {
-    std::vector<std::vector<ModulePlace>> paths;
+  std::vector<std::vector<SymbolPoint>> trace() {
+    std::vector<std::vector<SymbolPoint>> paths;
     // Every closed path has an edge that heads east.
     for (int y = 0; y <= symbol_.side; ++y)
       for (int x = 0; x < symbol_.side; ++x)
@@ -44,7 +44,7 @@ class Tracer {
   }
 
   // Whether dark is on the right and light on the left of the line that leaves `from`.
-  [[nodiscard]] bool is_edge(ModulePlace from, Heading heading) const {
+  [[nodiscard]] bool is_edge(SymbolPoint from, Heading heading) const {
     const auto [x, y] = from;
     switch (heading) {
       case Heading::East: return dark(x, y) && !dark(x, y - 1);
@@ -55,13 +55,13 @@ class Tracer {
     return false;
   }
 
-  [[nodiscard]] std::vector<bool>::reference walked(ModulePlace place) {
+  [[nodiscard]] std::vector<bool>::reference walked(SymbolPoint place) {
     return walked_[static_cast<std::size_t>(place.y * (symbol_.side + 1) + place.x)];
   }
 
-  std::vector<ModulePlace> path_from(ModulePlace start) {
-    std::vector<ModulePlace> corners;
-    ModulePlace at = start;
+  std::vector<SymbolPoint> path_from(SymbolPoint start) {
+    std::vector<SymbolPoint> corners;
+    SymbolPoint at = start;
     Heading heading = Heading::East;
     do {
       if (heading == Heading::East) walked(at) = true;
@@ -75,7 +75,7 @@ class Tracer {
   }
 
   // Right first: where two dark modules touch by a corner only, their paths stay apart.
-  [[nodiscard]] Heading next_heading(ModulePlace at, Heading heading) const {
+  [[nodiscard]] Heading next_heading(SymbolPoint at, Heading heading) const {
     for (const int quarters : {1, 0})
       if (is_edge(at, turned(heading, quarters))) return turned(heading, quarters);
     return turned(heading, -1);
@@ -87,7 +87,7 @@ class Tracer {
 
 }  // namespace
 
-std::vector<std::vector<ModulePlace>> outlines_of(const Symbol& symbol) {
+std::vector<std::vector<SymbolPoint>> outlines_of(const Symbol& symbol) {
   return Tracer(symbol).trace();
 }
 

@@ -11,6 +11,6 @@ namespace rackside {
 
 /// Closed paths along the lines between modules, corners only, dark on the right hand. To be filled
 /// together.
-[[nodiscard]] std::vector<std::vector<ModulePlace>> outlines_of(const Symbol& symbol);
+[[nodiscard]] std::vector<std::vector<SymbolPoint>> outlines_of(const Symbol& symbol);
 
 }  // namespace rackside

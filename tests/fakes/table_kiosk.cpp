@@ -4,21 +4,6 @@
 #include "tests/generators/events.hpp"
 
 namespace rackside::tests {
-namespace {
-
-// No forecast: what the kiosk does must not depend on one.
-class NoForecast : public kiosk::Forecaster {
- public:
-  void begin() override {}
-  void learn(const AnimalId&, const std::vector<Event>&) override {}
-  std::map<AnimalId, Forecast> all(Instant) override { return {}; }
-  Forecast one(const AnimalId& animal, const std::vector<Event>&, Instant as_of) override {
-    return Forecast{.animal = animal, .as_of = as_of, .moult_expected = false};
-  }
-};
-
-}  // namespace
-
 TableKiosk::TableKiosk() : log(kiosk_number(1)), clock(at_hour(24 * 40 + 20).moment), ids_(1000) {}
 
 Code TableKiosk::house(int number, const std::string& species, Place place) {
@@ -81,13 +66,17 @@ void TableKiosk::run(const kiosk::Effect& effect) {
       table.does(kiosk::RosterLoaded{kiosk::read_roster(table.log)});
     }
     void operator()(const kiosk::LoadOverview&) const {
-      NoForecast forecaster;
-      table.does(*kiosk::read_overview(table.log, forecaster, table.clock.now().utc));
+      auto overview = kiosk::read_overview(table.log, table.forecaster_, table.clock.now()).value();
+      overview.round = kiosk::read_round(table.log, overview).value();
+      table.does(overview);
     }
     void operator()(const kiosk::LoadHistory& e) const {
       table.does(kiosk::HistoryLoaded{e.tub, e.animal, table.log.read_animal(e.animal)});
     }
-    void operator()(const kiosk::ForecastAnimal&) const {}
+    void operator()(const kiosk::ForecastAnimal& e) const {
+      if (auto forecast = table.forecaster_.one(e.events, table.clock.now()))
+        table.does(kiosk::ForecastReady{std::move(*forecast)});
+    }
     void operator()(const kiosk::Quit&) const {}
   };
   std::visit(Run{*this}, effect);

@@ -73,12 +73,12 @@ TEST_CASE("what does not fit is refused") {
 namespace {
 
 // How often the closed paths wind around the middle of a module, counted by the edges to its left.
-int winding_at(const std::vector<std::vector<ModulePlace>>& paths, int x, int y) {
+int winding_at(const std::vector<std::vector<SymbolPoint>>& paths, int x, int y) {
   int winding = 0;
   for (const auto& path : paths)
     for (std::size_t i = 0; i < path.size(); ++i) {
-      const ModulePlace a = path[i];
-      const ModulePlace b = path[(i + 1) % path.size()];
+      const SymbolPoint a = path[i];
+      const SymbolPoint b = path[(i + 1) % path.size()];
       if (a.x != b.x || a.x > x) continue;
       if (std::min(a.y, b.y) <= y && std::max(a.y, b.y) > y) winding += a.y < b.y ? 1 : -1;
     }
