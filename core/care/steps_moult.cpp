@@ -26,12 +26,26 @@ void add_reasons(std::vector<std::string>& why, const Findings& f, std::size_t m
     if (reason.weight > 0 && why.size() < most) why.push_back(reason.text);
 }
 
+// What the record shows, for a belief that names no reasons of its own.
+void add_record(std::vector<std::string>& why, const Findings& f, std::size_t most) {
+  if (!f.signs.empty() && why.size() < most)
+    why.push_back(fmt::format("Seen {}: {}.", days_ago(f.days_since(*f.animal.last_looked)),
+                              format_signs(f.signs)));
+  const int refused = f.animal.refusals_since_meal;
+  if (refused > 0 && why.size() < most)
+    why.push_back(fmt::format("Refused {} in a row.", count_of(refused, "meal")));
+  if (f.days_since_moult && why.size() < most)
+    why.push_back(fmt::format("The last moult on record was {}.", days_ago(*f.days_since_moult)));
+}
+
 std::vector<std::string> why_premoult(const Findings& f) {
   std::vector<std::string> why{
       f.forecast ? fmt::format("In premoult: {} likely.", in_ten(f.p_premoult))
                  : std::string("The record speaks for premoult; no forecast yet.")};
   if (f.dry_before_moult) why.push_back("The air is dry, and a moult is near.");
+  const std::size_t said = why.size();
   add_reasons(why, f, 3);
+  if (why.size() == said) add_record(why, f, 3);
   return why;
 }
 
