@@ -23,7 +23,7 @@ std::string moulted_when(const Findings& f) {
 void add_reasons(std::vector<std::string>& why, const Findings& f, std::size_t most) {
   if (!f.forecast) return;
   for (const Reason& reason : f.forecast->why)
-    if (reason.weight > 0 && why.size() < most) why.push_back(reason.text);
+    if (reason.weight > 0 && why.size() < most) why.push_back(as_line(reason.text));
 }
 
 // What the record shows, for a belief that names no reasons of its own.
@@ -173,7 +173,7 @@ std::optional<Instruction> may_have_moulted(const Findings& f) {
       fmt::format("Has moulted unseen: {} likely.", in_ten(f.p_moulted_unseen))};
   if (f.forecast)
     for (const Reason& reason : f.forecast->why)
-      if (why.size() < 3) why.push_back(reason.text);
+      if (why.size() < 3) why.push_back(as_line(reason.text));
   return Instruction{.task = Task::LookForShed,
                      .urgency = Urgency::Due,
                      .sentence = "Look for a shed before you offer anything.",

@@ -84,7 +84,7 @@ TEST_CASE("why it is in premoult is the forecast's reasons, or what the record s
                                                     "Refused 2 meals in a row."});
   seen.forecast->why = {{"refused 2 of the last 2 meals", 2.1, {}}, {"ate lately", -1, {}}};
   CHECK(seen.told().why ==
-        std::vector<std::string>{"In premoult: 8 of 10 likely.", "refused 2 of the last 2 meals"});
+        std::vector<std::string>{"In premoult: 8 of 10 likely.", "Refused 2 of the last 2 meals."});
 }
 
 TEST_CASE("where premoult is possible one small prey is offered and watched") {

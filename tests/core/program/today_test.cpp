@@ -1,49 +1,14 @@
 // `rackside-log today`, run as a keeper would.
 
-#include <sys/wait.h>
-
-#include <cstdlib>
 #include <nlohmann/json.hpp>
 
-#include "tests/fakes/temporary_folder.hpp"
-#include "tests/frame.hpp"
+#include "tests/core/program/kept_log.hpp"
 
 using namespace rackside;
 using namespace rackside::tests;
 
-namespace {
-
-struct Kept {
-  TemporaryFolder folder;
-
-  explicit Kept(const std::string& later = {}) {
-    write_file(folder / "animals.csv",
-               "animal,species,stage,acquired,rack,shelf,position\n"
-               "ec-1,Encyocratella olivacea,juvenile,2024-01-01,A,2,1\n"
-               "ec-2,Encyocratella olivacea,juvenile,2024-01-01,A,1,2\n"
-               "ec-3,Encyocratella olivacea,juvenile,2024-01-01,A,1,1\n");
-    write_file(folder / "events.csv",
-               "when,animal,event,outcome,prey,count,sign\n"
-               "2024-03-01,ec-1,offered,took,cricket,1,\n"
-               "2024-03-18,ec-2,offered,took,cricket,1,\n"
-               "2024-03-19T20:00+00:00,ec-3,looked,,,,on its back\n" +
-                   later);
-    REQUIRE(run("import --animals " + path("animals.csv") + " --events " + path("events.csv")) ==
-            0);
-  }
-  [[nodiscard]] std::string path(const std::string& name) const { return (folder / name).string(); }
-  [[nodiscard]] int run(const std::string& words) const {
-    const std::string command = RACKSIDE_BIN_DIR "/rackside-log --log " + path("log.db") + " " +
-                                words + " >" + path("out") + " 2>" + path("err");
-    return WEXITSTATUS(std::system(command.c_str()));
-  }
-  [[nodiscard]] std::string said() const { return read_file(folder / "out"); }
-};
-
-}  // namespace
-
 TEST_CASE("today is printed for people") {
-  const Kept kept;
+  const KeptLog kept;
   REQUIRE(kept.run("today --as-of 2024-03-19") == 0);
   const std::string text = kept.said();
   CHECK(text.starts_with("Plan for 2024-03-19\n"));
@@ -54,7 +19,7 @@ TEST_CASE("today is printed for people") {
 }
 
 TEST_CASE("today is printed for other programs, with the same facts") {
-  const Kept kept;
+  const KeptLog kept;
   REQUIRE(kept.run("today --as-of 2024-03-19 --json") == 0);
   const auto plan = nlohmann::json::parse(kept.said());
   CHECK(plan["day"] == "2024-03-19");
@@ -66,8 +31,8 @@ TEST_CASE("today is printed for other programs, with the same facts") {
 }
 
 TEST_CASE("what is recorded after the day changes nothing in its plan") {
-  const Kept kept;
-  const Kept with_later(
+  const KeptLog kept;
+  const KeptLog with_later(
       "2024-03-20,ec-1,offered,refused,cricket,1,\n2024-03-21,ec-2,died,,,,\n"
       "2024-03-25,ec-3,shed found,,,,\n");
   REQUIRE(kept.run("today --as-of 2024-03-19 --json") == 0);
@@ -85,7 +50,7 @@ TEST_CASE("what is recorded after the day changes nothing in its plan") {
 }
 
 TEST_CASE("a day that no calendar has, or a log that is not there, is one sentence") {
-  const Kept kept;
+  const KeptLog kept;
   CHECK(kept.run("today --as-of 2024-02-30") == 1);
   CHECK(kept.said().empty());
   CHECK(kept.run("--log " + kept.path("none.db") + " today") != 0);
