@@ -88,8 +88,8 @@ void try_pair(std::vector<Arrangement>& list, const Plane& plane, const FinderMa
     };
     const Point u{(second.middle.x - first.middle.x) / modules,
                   (second.middle.y - first.middle.y) / modules};
-    for (double stretch = 0.45; stretch < 2.3; stretch *= 1.12)
-      for (double lean = -0.6; lean < 0.61; lean += 0.1) {
+    for (double stretch = 0.45; stretch < 2.3; stretch *= 1.2)
+      for (double lean = -0.6; lean < 0.61; lean += 0.15) {
         const Point v{stretch * (-u.y * std::cos(lean) - u.x * std::sin(lean)),
                       stretch * (u.x * std::cos(lean) - u.y * std::sin(lean))};
         // The known two are the upper ones, or the left ones (turned by a quarter).

@@ -26,9 +26,9 @@ using CodewordBits = std::bitset<most_bits>;
 using FreeBits = std::uint64_t;
 
 struct CodeSpace {
-  std::size_t length;                       // bits
-  CodewordBits fixed;                       // the word of FreeBits 0
-  std::array<CodewordBits, free_bits> rows; // what setting bit i of FreeBits changes
+  std::size_t length;                        // bits
+  CodewordBits fixed;                        // the word of FreeBits 0
+  std::array<CodewordBits, free_bits> rows;  // what setting bit i of FreeBits changes
 };
 
 [[nodiscard]] const CodeSpace& code_space(int version);
