@@ -67,13 +67,24 @@ void best_first(std::vector<Arrangement>& list) {
   std::ranges::stable_sort(list, std::greater{}, &Arrangement::score);
 }
 
+// Of one set of finder marks only the guesses that look best go on: fitting brings the others to
+// the same place.
+void keep_best_since(std::vector<Arrangement>& list, std::size_t before, std::size_t most) {
+  const auto begin = list.begin() + static_cast<std::ptrdiff_t>(before);
+  std::stable_sort(begin, list.end(),
+                   [](const Arrangement& a, const Arrangement& b) { return a.score > b.score; });
+  if (list.size() > before + most) list.resize(before + most);
+}
+
 void try_corner(std::vector<Arrangement>& list, const Plane& plane, const FinderMark& corner,
                 const FinderMark& right, const FinderMark& below, double focal) {
   for (const int version : {1, 2}) {
     const double modules = symbol_layout(version).side - 7;
     const Axes axes = axes_between(corner.middle, right.middle, below.middle, modules);
+    const std::size_t before = list.size();
     if (fits_size(axes, corner) && fits_size(axes, right) && fits_size(axes, below))
       add_guesses(list, plane, version, {corner.middle, right.middle, below.middle}, focal);
+    keep_best_since(list, before, 2);
   }
 }
 
@@ -86,6 +97,7 @@ void try_pair(std::vector<Arrangement>& list, const Plane& plane, const FinderMa
     const auto moved = [&](const Point& from, const Point& axis) {
       return Point{from.x + modules * axis.x, from.y + modules * axis.y};
     };
+    const std::size_t before = list.size();
     const Point u{(second.middle.x - first.middle.x) / modules,
                   (second.middle.y - first.middle.y) / modules};
     for (double stretch = 0.45; stretch < 2.3; stretch *= 1.2)
@@ -102,6 +114,7 @@ void try_pair(std::vector<Arrangement>& list, const Plane& plane, const FinderMa
         if (fits_size(axes, first) && fits_size(axes, second))
           judge(list, plane, version, {moved(a, {-axes.v.x, -axes.v.y}), b, a}, focal, {});
       }
+    keep_best_since(list, before, 3);
   }
 }
 

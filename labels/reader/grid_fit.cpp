@@ -8,6 +8,7 @@ namespace {
 
 constexpr float data_weight = 0.5f;   // of a module that varies, beside one that is known
 constexpr float seen_finder = 0.35f;  // of the best one's contrast; less is glare or no finder
+constexpr float hopeless = 0.25f;     // after two rounds: nothing will come of it
 
 struct Level {
   float middle, contrast;
@@ -144,6 +145,7 @@ float fit_grid(const Plane& plane, WarpShape& shape, const SymbolLayout& layout,
       best = better;
     }
     if (round > 1 && best - before < 0.001f) break;
+    if (round == 1 && best < hopeless) break;
   }
   return best;
 }

@@ -11,13 +11,15 @@ struct Bent {
   double depth;  // modules away from the camera
 };
 
+// Sine and cosine by their series: a label never goes further around a tub than one radian, and
+// grids are laid thousands of times a second.
 Bent bent(double x, double y, const Point& bend) {
-  const double curvature = std::hypot(bend.x, bend.y);
-  if (curvature < 1e-6) return {{x, y}, 0};
-  const Point along{bend.x / curvature, bend.y / curvature};
-  const double s = x * along.x + y * along.y;
-  const double shift = std::sin(curvature * s) / curvature - s;
-  return {{x + along.x * shift, y + along.y * shift}, (1 - std::cos(curvature * s)) / curvature};
+  const double curvature2 = bend.x * bend.x + bend.y * bend.y;
+  if (curvature2 < 1e-12) return {{x, y}, 0};
+  const double angle = x * bend.x + y * bend.y, angle2 = angle * angle;
+  const double shift = angle * angle2 * (-1 / 6.0 + angle2 / 120) / curvature2;
+  const double depth = angle2 * (0.5 - angle2 * (1 / 24.0 - angle2 / 720)) / std::sqrt(curvature2);
+  return {{x + bend.x * shift, y + bend.y * shift}, depth};
 }
 
 // The homography of the unit square's corners, in closed form (Heckbert 1989, 2.2.3).
