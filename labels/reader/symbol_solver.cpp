@@ -11,7 +11,7 @@ namespace {
 
 constexpr int plain_reach = 20, sharp_reach = 20;
 constexpr std::size_t most_marks = 12;  // four symbols
-constexpr std::size_t most_marks_paired = 5;
+constexpr std::size_t most_marks_paired = 4;
 constexpr std::size_t most_tries = 10;  // arrangements a look
 constexpr float clear_score = 0.5f;     // almost surely a symbol
 constexpr float least_fit = 0.2f;
@@ -101,8 +101,10 @@ std::vector<FinderMark> SymbolSolver::nearest_marks(std::size_t most) const {
 }
 
 void SymbolSolver::order(std::vector<Arrangement>& list) const {
+  if (list.empty()) return;
+  const float clear = std::max(clear_score, 0.85f * list.front().score);
   const auto vague = std::ranges::stable_partition(
-      list, [](const Arrangement& arrangement) { return arrangement.score > clear_score; });
+      list, [clear](const Arrangement& arrangement) { return arrangement.score > clear; });
   const auto far = [&](const Arrangement& arrangement) {
     return std::round(std::sqrt(distance_squared(middle_of(arrangement.shape.corners), aim_)) / 20);
   };
@@ -110,9 +112,10 @@ void SymbolSolver::order(std::vector<Arrangement>& list) const {
 }
 
 bool SymbolSolver::is_solved(const Arrangement& arrangement) const {
-  const Point middle = middle_of(arrangement.shape.corners);
-  return std::ranges::any_of(solved_,
-                             [&](const Solved& solved) { return inside(solved.corners, middle); });
+  return std::ranges::any_of(solved_, [&](const Solved& solved) {
+    return std::ranges::any_of(arrangement.finders,
+                               [&](const Point& finder) { return inside(solved.corners, finder); });
+  });
 }
 
 std::optional<Solved> SymbolSolver::try_one(Arrangement arrangement) {
