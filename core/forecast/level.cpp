@@ -20,8 +20,8 @@ struct Way {
   int unseen;       // moults inside it that nobody saw
 };
 
-std::array<Way, 4> ways(const LevelParameters& p, double drift) {
-  const double within = p.within * p.within;
+std::array<Way, 4> ways(const LevelParameters& p, double deviation, double drift) {
+  const double within = deviation * deviation;
   const double seen = 1 - p.unseen_share;
   // Two or three cycles in a row: the log of a sum of lengths that grow by exp(drift), with its
   // variance by the delta method.
@@ -43,17 +43,19 @@ LevelFilter::LevelFilter(const LevelParameters& p, const SpeciesShift& shift, St
                          std::optional<int> instar)
     : parameters_(&p), shift_(shift), adult_(stage == Stage::Adult || stage == Stage::MatureMale) {
   const std::size_t at = stage_index(stage);
-  level_.mean = p.start[at] + shift.level;
+  const double apart = shift.level + (adult_ ? shift.adult : 0);
+  level_.mean = p.start[at] + apart;
   double spread = p.start_spread;
   if (instar) {
     const std::size_t from = stage == Stage::Unknown ? 2 : at;
-    level_.mean = p.start[from] + shift.level;
+    level_.mean = p.start[from] + apart;
     if (!adult_) level_.mean += p.per_instar * (*instar - p.instar_reference[from]);
     spread = p.known_start_spread;
   } else if (stage == Stage::Unknown) {
     spread = std::hypot(spread, 0.4);  // anything from a sling to an adult
   }
-  level_.variance = spread * spread + shift.level_variance;
+  level_.variance =
+      spread * spread + shift.level_variance + (adult_ ? shift.adult_variance : 0);
 }
 
 double LevelFilter::drift_at(double level) const {
@@ -70,8 +72,9 @@ Level LevelFilter::advanced(const Level& level) const {
 
 LengthMixture LevelFilter::length_of(const Level& level) const {
   const LevelParameters& p = *parameters_;
-  const double wide = p.within * p.wide_factor;
-  return {{{1 - p.wide_share, level.mean, std::sqrt(level.variance + p.within * p.within)},
+  const double narrow = within();
+  const double wide = narrow * p.wide_factor;
+  return {{{1 - p.wide_share, level.mean, std::sqrt(level.variance + narrow * narrow)},
            {p.wide_share, level.mean, std::sqrt(level.variance + wide * wide)}}};
 }
 
@@ -87,7 +90,7 @@ double LevelFilter::observe(const LoggedCycle& cycle) {
   const bool open = cycle.running || cycle.start == LoggedCycle::Start::Arrival;
   const double high = open ? HUGE_VAL : cycle.high;
   double total = 0, hidden = 0, mean = 0, square = 0;
-  for (const Way& way : ways(*parameters_, drift_at(level_.mean))) {
+  for (const Way& way : ways(*parameters_, within(), drift_at(level_.mean))) {
     const double noise = way.variance + cycle.noise;
     const double predicted = level_.variance + noise;
     const Truncated seen = truncate_normal(level_.mean + way.offset, std::sqrt(predicted),

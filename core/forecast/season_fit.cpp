@@ -64,7 +64,9 @@ double log_likelihood(const std::vector<Choice>& choices, const Season& season) 
   return sum;
 }
 
-Season fit(const std::vector<Choice>& choices, const Season& middle, double spread) {
+// None unless it explains clearly more than `middle` does.
+Season fit(const std::vector<Choice>& choices, const Season& middle, const SeasonPriors& priors) {
+  const double spread = priors.spread;
   const Objective objective = [&](const std::vector<double>& at) {
     Season season{};
     double penalty = 0;
@@ -78,7 +80,9 @@ Season fit(const std::vector<Choice>& choices, const Season& middle, double spre
   };
   const auto at = maximise(objective, {middle.begin(), middle.end()},
                            {.most_steps = 25, .tolerance = 1e-3, .step = 1e-4});
-  return {at[0], at[1], at[2], at[3]};
+  const Season season{at[0], at[1], at[2], at[3]};
+  const double gained = log_likelihood(choices, season) - log_likelihood(choices, middle);
+  return gained >= priors.at_least ? season : middle;
 }
 
 }  // namespace
@@ -96,9 +100,9 @@ void learn_seasons(CollectionModel& model, std::span<const Evidence* const> samp
   model.season = {};
   model.species_season.clear();
   if (all.empty()) return;
-  model.season = fit(all, {}, priors.spread);
+  model.season = fit(all, {}, priors);
   for (const auto& [species, choices] : by_species)
-    model.species_season[species] = fit(choices, model.season, priors.spread);
+    model.species_season[species] = fit(choices, model.season, priors);
 }
 
 }  // namespace rackside
