@@ -89,7 +89,17 @@ class LevelFilter {
   [[nodiscard]] Level advanced(const Level& level) const;
   [[nodiscard]] LengthMixture length_of(const Level& level) const;
 
+  // A way in which the interval between two moults on record can come about.
+  struct Way {
+    double weight = 0;
+    double offset = 0;    // of the log of the interval against the level
+    double variance = 0;  // around it
+    int unseen = 0;       // moults inside it that nobody saw
+  };
+  void list_ways();
+
   const LevelParameters* parameters_;
+  std::array<Way, 4> ways_;
   SpeciesShift shift_;
   bool adult_;
   Level level_;

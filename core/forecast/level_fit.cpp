@@ -109,7 +109,10 @@ SpeciesShift fit_shift(const SpeciesHistories& species, const LevelParameters& p
   };
   const std::vector<double> at =
       maximise(objective, {from.level, from.drift, from.adult},
-               {.most_steps = 10, .tolerance = 1e-3, .step = 1e-4});
+               {.most_steps = 8,
+                .tolerance = 0.01,
+                .step = 1e-4,
+                .differences = Differences::Forward});
   const auto variance = [&](std::size_t i) {
     return 1 / std::max(1 / (spreads[i] * spreads[i]), -curvature(objective, at, i));
   };
@@ -156,7 +159,10 @@ class Fit {
   void fit_parameters(int steps) {
     const auto at = maximise([this](const auto& p) { return objective(p); },
                              to_vector(model_.parameters),
-                             {.most_steps = steps, .tolerance = 0.02, .step = 1e-4});
+                             {.most_steps = steps,
+                              .tolerance = 0.05,
+                              .step = 1e-4,
+                              .differences = Differences::Forward});
     model_.parameters = from_vector(at, priors_);
   }
   void fit_shifts() {

@@ -10,8 +10,6 @@
 namespace rackside {
 namespace {
 
-using Season = std::array<double, 4>;
-
 // A moult on record, and the days on which it might as well have been, going by lengths alone.
 struct Choice {
   double moult = 0;
