@@ -7,7 +7,7 @@
 #include "core/forecast/level.hpp"
 #include "core/forecast/opening.hpp"
 #include "core/forecast/season.hpp"
-#include "core/forecast/thermal_clock.hpp"
+#include "core/forecast/growth_clock.hpp"
 
 namespace rackside {
 
@@ -16,7 +16,7 @@ struct Character {
   LengthMixture length;       // of the cycle that runs, in days of `clock`
   LengthMixture next_length;  // of the one after it
   Habits habits;
-  ThermalClock clock;
+  GrowthClock clock;
   double unseen_share = 0;     // of moults of which nobody ever finds a sign
   double noticed_a_visit = 1;  // chance that a visit notices a shed that is found at all
   Season season{};

@@ -119,6 +119,10 @@ SpeciesShift fit_shift(const SpeciesHistories& species, const LevelParameters& p
   return {at[0], at[1], at[2], variance(0), variance(1), variance(2)};
 }
 
+SpeciesShift without_variance(const SpeciesShift& shift) {
+  return {shift.level, shift.drift, shift.adult};
+}
+
 class Fit {
  public:
   Fit(std::span<const SpeciesHistories> histories, const CyclePriors& priors,
@@ -153,8 +157,7 @@ class Fit {
   }
   // The shift as a number: its variance is for forecasts, not for the fit.
   [[nodiscard]] SpeciesShift plain(const std::string& species) const {
-    const SpeciesShift& shift = model_.shifts.at(species);
-    return {shift.level, shift.drift, shift.adult};
+    return without_variance(model_.shifts.at(species));
   }
   void fit_parameters(int steps) {
     const auto at = maximise([this](const auto& p) { return objective(p); },
@@ -216,6 +219,14 @@ LevelFilter LevelModel::filter(const std::string& species, Stage stage,
   SpeciesShift shift = shift_of(species);
   shift.level_variance += start_variance[stage == Stage::MatureMale ? 3 : static_cast<std::size_t>(stage)];
   return LevelFilter(parameters, shift, stage, instar);
+}
+
+double log_likelihood(std::span<const SpeciesHistories> histories, const LevelModel& model) {
+  double sum = 0;
+  for (const SpeciesHistories& species : histories)
+    sum += log_likelihood(species.animals, model.parameters,
+                          without_variance(model.shift_of(species.species)));
+  return sum;
 }
 
 LevelModel fit_levels(std::span<const SpeciesHistories> histories, const CyclePriors& priors,

@@ -122,7 +122,8 @@ Priors read_priors() {
           .unsettled_offer = read_offer(offer["unsettled"]),
           .sign = read_signs(at("sign")),
           .warmth = read_warmth(at("warmth")),
-          .season = {number(at("season"), "spread"), number(at("season"), "at_least")}};
+          .season = {number(at("season"), "spread"), number(at("season"), "at_least"),
+                     number(at("season"), "wave")}};
 }
 
 }  // namespace

@@ -65,7 +65,7 @@ struct WarmthPriors {
 };
 
 struct SeasonPriors {
-  double spread = 0, at_least = 0;
+  double spread = 0, at_least = 0, wave = 0;
 };
 
 struct Priors {

@@ -21,7 +21,7 @@ constexpr int points = 25;
 constexpr double reach = 3;
 
 Choice choice_of(const LengthComponent& length, double hidden, const MoultSpan& last,
-                 const MoultSpan& moult, const ThermalClock& clock) {
+                 const MoultSpan& moult, const GrowthClock& clock) {
   Choice choice{.moult = moult.middle()};
   double sum = 0;
   for (int i = 0; i < points; ++i) {
@@ -38,7 +38,7 @@ Choice choice_of(const LengthComponent& length, double hidden, const MoultSpan& 
 
 void add_choices(std::vector<Choice>& choices, const CollectionModel& model,
                  const Evidence& animal) {
-  const ThermalClock clock = model.clock_of(animal);
+  const GrowthClock clock = model.clock_of(animal);
   const CycleHistory history = finished_cycles(animal, clock);
   LevelFilter filter = model.levels.filter(animal.species, animal.stage, animal.instar);
   for (std::size_t i = 0; i < history.cycles.size(); ++i) {
