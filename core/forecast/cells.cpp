@@ -9,7 +9,8 @@ namespace rackside {
 namespace {
 
 constexpr double shortest_cycle = 6;  // days; no moult is looked for sooner after another
-constexpr double most_past = 60;      // cells
+constexpr double widest_past = 14;    // days, of a cell; wider where nothing is on record for years
+constexpr double most_past = 45;      // cells, about
 
 double mixture_cdf(const LengthMixture& mixture, double noise, double length) {
   if (length <= 0) return 0;
@@ -38,12 +39,14 @@ double horizon(const Character& character, const RunningCycle& cycle, double as_
 }
 
 void add_past(Cells& cells, double first, double as_of) {
-  if (first >= as_of) return;
-  const double width = std::max(1.0, (as_of - first) / most_past);
-  cells.past = static_cast<std::size_t>(std::ceil((as_of - first) / width));
-  for (std::size_t left = cells.past; left > 0; --left)
-    cells.cells.push_back({as_of - width * static_cast<double>(left),
-                           as_of - width * static_cast<double>(left - 1)});
+  const double widest = std::max(widest_past, (as_of - first) / most_past);
+  double until = as_of;
+  for (double width = 1; until > first; width = std::min(widest, width * 1.1)) {
+    cells.cells.push_back({std::max(first, until - width), until});
+    until -= width;
+  }
+  std::ranges::reverse(cells.cells);
+  cells.past = cells.cells.size();
 }
 
 void add_future(Cells& cells, double from, double as_of, double until) {

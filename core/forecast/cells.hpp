@@ -7,8 +7,8 @@
 namespace rackside {
 
 struct Cells {
-  std::vector<MoultCell> cells;  // a day wide near the present, wider far ahead; `as_of` is a bound
-  std::size_t past = 0;          // so many of them lie before `as_of`, all of one width
+  std::vector<MoultCell> cells;  // a day wide near the present, wider far off; `as_of` is a bound
+  std::size_t past = 0;          // so many of them lie before `as_of`
 };
 
 [[nodiscard]] Cells lay_cells(const Character& character, const RunningCycle& cycle, double as_of);

@@ -63,7 +63,7 @@ Forecast forecast(const CollectionModel& model, const Evidence& evidence, const 
   result.p_moulted_unseen = belief.p_moulted_unseen;
   result.next_moult = quantiles_of(belief, now);
   result.ignored = evidence.ignored;
-  result.why = reasons(model, evidence, character, belief, now);
+  result.why = reasons(evidence, character, belief, now);
   if (evidence.matured || evidence.ended) {
     // A mature male's body has no next moult to get ready for.
     result.phase = Phase::Finished;

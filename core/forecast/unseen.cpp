@@ -8,6 +8,8 @@
 namespace rackside {
 namespace {
 
+constexpr double negligible = 1e-7;  // probability of a moult before anything was observed after it
+
 const NormalPoints<7> premoult_points(2.4);
 const NormalPoints<15> cycle_points(2.8);
 
@@ -21,9 +23,11 @@ UnseenMoults::UnseenMoults(const Character& character, const Observed& observed,
   list_candidates();
   const double all = observed.feeding(observed.steps());
   for (std::size_t cell = cells.past; cell-- > 0;) {
-    first_ = observed.steps_before(cells.cells[cell].middle());
+    const double moult = cells.cells[cell].middle();
+    first_ = observed.steps_before(moult);
     scale_[cell] = all - observed.feeding(first_);
-    after_[cell] = weigh(cell);
+    if (cells.cells[cell].probability * observed.unnoticed(moult) > negligible)
+      after_[cell] = weigh(cell);
   }
 }
 
@@ -82,11 +86,10 @@ void UnseenMoults::add(After& after, std::size_t cell, const Candidate& candidat
 
 void UnseenMoults::add_third(After& after, std::size_t cell, double moult, double weight,
                              double log_seen) const {
-  const double width = cells_.cells[0].to - cells_.cells[0].from;
-  const auto place =
-      static_cast<std::size_t>(std::max(0.0, (moult - cells_.cells[0].from) / width));
-  const std::size_t third = std::min(std::max(place, cell + 1), cells_.past - 1);
-  if (third <= cell) return;
+  const auto past = std::span(cells_.cells).subspan(cell + 1, cells_.past - cell - 1);
+  const auto holds = std::ranges::lower_bound(past, moult, {}, &MoultCell::to);
+  if (holds == past.end()) return;
+  const std::size_t third = cell + 1 + static_cast<std::size_t>(holds - past.begin());
   const double factor = weight * std::exp(log_seen + scale_[third]);
   after.likelihood += factor * after_[third].likelihood;
   after.premoult += factor * after_[third].premoult;
