@@ -21,10 +21,6 @@ Sighting as_sighting(const ZXing::Result& result) {
            as_point(position.bottomRight()), as_point(position.bottomLeft())}};
 }
 
-double distance_squared(const Point& a, const Point& b) {
-  return (a.x - b.x) * (a.x - b.x) + (a.y - b.y) * (a.y - b.y);
-}
-
 }  // namespace
 
 Point Sighting::centre() const {

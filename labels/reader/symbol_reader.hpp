@@ -7,15 +7,10 @@
 #include <vector>
 
 #include "core/code/code.hpp"
+#include "labels/reader/geometry.hpp"
 #include "labels/reader/grey_image.hpp"
 
 namespace rackside {
-
-struct Point {
-  double x = 0;  // pixels from the left
-  double y = 0;  // pixels from the top
-  bool operator==(const Point&) const = default;
-};
 
 /// One symbol that was decoded. `code` holds an error for content that is not ours or whose check
 /// character does not fit; its content is then dropped, never passed on.

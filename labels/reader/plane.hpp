@@ -1,0 +1,53 @@
+#pragma once
+// A picture in floating point, and the few filters that readings are varied with.
+
+#include <algorithm>
+#include <vector>
+
+#include "labels/reader/geometry.hpp"
+#include "labels/reader/grey_image.hpp"
+
+namespace rackside {
+
+struct Plane {
+  int width = 0;
+  int height = 0;
+  std::vector<float> value;
+
+  Plane() = default;
+  Plane(int columns, int rows)
+      : width(columns), height(rows), value(static_cast<std::size_t>(columns * rows)) {}
+  [[nodiscard]] const float* row(int y) const { return value.data() + y * width; }
+  [[nodiscard]] float* row(int y) { return value.data() + y * width; }
+  [[nodiscard]] float at(int x, int y) const { return row(y)[x]; }
+
+  /// Between pixels (their middles are at .5), the border repeated outwards.
+  [[nodiscard]] float at(const Point& point) const {
+    const auto x = static_cast<float>(std::clamp(point.x - 0.5, 0.0, width - 1.001));
+    const auto y = static_cast<float>(std::clamp(point.y - 0.5, 0.0, height - 1.001));
+    const int column = static_cast<int>(x), line = static_cast<int>(y);
+    const float right = x - static_cast<float>(column), below = y - static_cast<float>(line);
+    const float* upper = row(line) + column;
+    const float* lower = upper + width;
+    const float top = upper[0] + right * (upper[1] - upper[0]);
+    return top + below * (lower[0] + right * (lower[1] - lower[0]) - top);
+  }
+};
+
+[[nodiscard]] Plane as_plane(const GreyImage& image);
+/// Rounded and cut off at 0 and 255.
+[[nodiscard]] GreyImage as_grey(const Plane& plane);
+[[nodiscard]] GreyImage cut_out(const GreyImage& image, int left, int top, int width, int height);
+
+/// Gaussian; sigma in px.
+[[nodiscard]] Plane smoothed(const Plane& plane, double sigma);
+/// plane + amount * (plane - smoothed(sigma)).
+[[nodiscard]] Plane sharpened(const Plane& plane, double amount, double sigma);
+/// The mean over (2 * reach + 1) x (2 * reach + 1) pixels.
+[[nodiscard]] Plane box_mean(const Plane& plane, int reach);
+/// Twice as wide and high, bilinear.
+[[nodiscard]] Plane doubled(const Plane& plane);
+/// Light and dark brought to the full range.
+[[nodiscard]] Plane stretched(const Plane& plane);
+
+}  // namespace rackside

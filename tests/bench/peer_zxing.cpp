@@ -1,0 +1,20 @@
+#include <ZXing/ReadBarcode.h>
+
+#include <exception>
+
+#include "tests/bench/peers.hpp"
+
+namespace rackside::bench {
+
+std::string read_by_zxing(const GreyImage& image) {
+  try {
+    const auto result = ZXing::ReadBarcode(
+        {image.pixels.data(), image.width, image.height, ZXing::ImageFormat::Lum},
+        ZXing::DecodeHints().setFormats(ZXing::BarcodeFormat::QRCode));
+    return result.isValid() ? result.text() : "";
+  } catch (const std::exception&) {
+    return "";
+  }
+}
+
+}  // namespace rackside::bench
