@@ -4,9 +4,10 @@
 
 #include <cassert>
 
-#include "core/forecast/embedded.hpp"
-
 namespace rackside {
+
+extern const std::string_view forecast_priors_text;  // the file as it was built in
+
 namespace {
 
 using Node = toml::node_view<const toml::node>;
@@ -108,7 +109,7 @@ WarmthPriors read_warmth(const Node& table) {
 }
 
 Priors read_priors() {
-  const toml::table file = toml::parse(embedded_priors());
+  const toml::table file = toml::parse(forecast_priors_text);
   const auto at = [&](std::string_view name) { return Node{file[name]}; };
   const Node offer = at("offer");
   return {.cycle = read_cycle(at("cycle"), at("moult")),

@@ -2,6 +2,7 @@
 #include "core/program/check_command.hpp"
 #include "core/program/command.hpp"
 #include "core/program/export_command.hpp"
+#include "core/program/forecast_command.hpp"
 #include "core/program/import_command.hpp"
 #include "core/program/merge_command.hpp"
 
@@ -10,7 +11,7 @@ namespace rackside::program {
 std::vector<Command> add_commands(CLI::App& parser) {
   return {
       add_import_command(parser), add_export_command(parser), add_merge_command(parser),
-      add_check_command(parser),  add_backup_command(parser),
+      add_check_command(parser),  add_backup_command(parser), add_forecast_command(parser),
   };
 }
 
