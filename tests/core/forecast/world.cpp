@@ -139,6 +139,7 @@ double sign_chance(const World& world, const Nature& nature, const TrueCycle& cy
     case Sign::Stretched: return age < 5 ? there / 2 : world.false_signs / 4;
     case Sign::BrighterColours: return age < 25 ? there : world.false_signs / 4;
     case Sign::ActiveAgain: return age > 5 && age < 25 ? there / 2 : world.false_signs / 2;
+    case Sign::ShrivelledAbdomen: return world.false_signs / 2;
     case Sign::OnItsBack: return cycle.ends - day < 0.3 && premoult ? 0.9 : 0;
   }
   return 0;
