@@ -118,12 +118,11 @@ std::optional<Instruction> shed_is_to_be_measured(const Findings& f) {
 
 std::optional<Instruction> water_is_due(const Findings& f) {
   if (!f.water_due) return std::nullopt;
-  return Instruction{
-      .task = Task::MistAndCheckWater,
-      .urgency = Urgency::Due,
-      .sentence = "Mist and check the water.",
-      .why = {fmt::format("No water on record for {:.0f} days or more.", f.rules.water_every)},
-      .next_due = f.today};
+  return Instruction{.task = Task::MistAndCheckWater,
+                     .urgency = Urgency::Due,
+                     .sentence = "Mist and check the water.",
+                     .why = {fmt::format("Last water {}.", days_ago(*f.days_since_water))},
+                     .next_due = f.today};
 }
 
 std::optional<Instruction> waits_for_a_meal(const Findings& f) {

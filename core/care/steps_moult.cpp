@@ -23,7 +23,19 @@ std::string moulted_when(const Findings& f) {
 void add_reasons(std::vector<std::string>& why, const Findings& f, std::size_t most) {
   if (!f.forecast) return;
   for (const Reason& reason : f.forecast->why)
-    if (reason.weight > 0 && why.size() < most) why.push_back(reason.text);
+    if (reason.weight > 0 && why.size() < most) why.push_back(as_line(reason.text));
+}
+
+// What the record shows, for a belief that names no reasons of its own.
+void add_record(std::vector<std::string>& why, const Findings& f, std::size_t most) {
+  if (!f.signs.empty() && why.size() < most)
+    why.push_back(fmt::format("Seen {}: {}.", days_ago(f.days_since(*f.animal.last_looked)),
+                              format_signs(f.signs)));
+  const int refused = f.animal.refusals_since_meal;
+  if (refused > 0 && why.size() < most)
+    why.push_back(fmt::format("Refused {} in a row.", count_of(refused, "meal")));
+  if (f.days_since_moult && why.size() < most)
+    why.push_back(fmt::format("The last moult on record was {}.", days_ago(*f.days_since_moult)));
 }
 
 std::vector<std::string> why_premoult(const Findings& f) {
@@ -31,7 +43,9 @@ std::vector<std::string> why_premoult(const Findings& f) {
       f.forecast ? fmt::format("In premoult: {} likely.", in_ten(f.p_premoult))
                  : std::string("The record speaks for premoult; no forecast yet.")};
   if (f.dry_before_moult) why.push_back("The air is dry, and a moult is near.");
+  const std::size_t said = why.size();
   add_reasons(why, f, 3);
+  if (why.size() == said) add_record(why, f, 3);
   return why;
 }
 
@@ -159,7 +173,7 @@ std::optional<Instruction> may_have_moulted(const Findings& f) {
       fmt::format("Has moulted unseen: {} likely.", in_ten(f.p_moulted_unseen))};
   if (f.forecast)
     for (const Reason& reason : f.forecast->why)
-      if (why.size() < 3) why.push_back(reason.text);
+      if (why.size() < 3) why.push_back(as_line(reason.text));
   return Instruction{.task = Task::LookForShed,
                      .urgency = Urgency::Due,
                      .sentence = "Look for a shed before you offer anything.",
