@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
-#include <thread>
 
 #include "labels/proof/scratch.hpp"
 #include "labels/proof/wear.hpp"
@@ -25,7 +24,6 @@ constexpr double print_gain = 0.2;
 constexpr int faded_levels = 60;
 constexpr double scratch_modules = 0.5;
 constexpr double curve_radius = 25.0;  // millimetres: a round tub of 50 mm
-constexpr std::size_t most_threads = 8;
 
 // The symbol's own corner, without quiet zone, and its measures, in the pixels of a picture.
 struct SymbolPlace {
@@ -178,25 +176,6 @@ LabelProof prove(const PlannedLabel& label, const GreyImage& printed, const Labe
         [&](const GreyImage& seen) { return around_cylinder(seen, place.centre().x, radius); });
   proof.quality = estimate_worn(fine, label, fine_place, scratch);
   return proof;
-}
-
-std::vector<LabelProof> prove_sheet(const LabelSheet& sheet) {
-  std::vector<std::optional<LabelProof>> proofs(sheet.labels.size());
-  const std::size_t threads =
-      std::clamp<std::size_t>(std::thread::hardware_concurrency(), 1, most_threads);
-  const auto prove_every = [&](std::size_t first) {
-    const PangoText text;
-    for (std::size_t i = first; i < sheet.labels.size(); i += threads)
-      proofs[i] = prove(sheet.labels[i], printed_picture(sheet, sheet.labels[i], text), sheet);
-  };
-  std::vector<std::jthread> workers;
-  for (std::size_t first = 1; first < std::min(threads, sheet.labels.size()); ++first)
-    workers.emplace_back(prove_every, first);
-  prove_every(0);
-  workers.clear();
-  std::vector<LabelProof> list;
-  for (auto& proof : proofs) list.push_back(*std::move(proof));
-  return list;
 }
 
 }  // namespace rackside
