@@ -96,6 +96,7 @@ bool another_was_first(const std::vector<Event>& roster, const std::vector<Event
 
 Result<void> take_back(LogStore& log, const std::vector<Event>& events, IdSource& ids, Moment now) {
   std::vector<Draft> drafts;
+  drafts.reserve(events.size());
   for (const Event& event : events)
     drafts.push_back({ids.next_event(),
                       event.by,
@@ -159,6 +160,7 @@ Result<void> mark_printed(LogStore& log, const std::vector<Code>& tubs, const st
                           IdSource& ids, Clock& clock) {
   const Moment now = clock.now();
   std::vector<Draft> drafts;
+  drafts.reserve(tubs.size());
   for (const Code& tub : tubs)
     drafts.push_back(
         {ids.next_event(), by, {now, Precision::Exact}, std::nullopt, tub, LabelPrinted{}, ""});

@@ -27,7 +27,8 @@ Heading turned(Heading heading, int quarters) {
 class Tracer {
  public:
   explicit Tracer(const Symbol& symbol)
-      : symbol_(symbol), walked_(static_cast<std::size_t>((symbol.side + 1) * (symbol.side + 1))) {}
+      : symbol_(symbol),
+        walked_(static_cast<std::size_t>(index_of({symbol.side, symbol.side})) + 1) {}
 
   std::vector<std::vector<SymbolPoint>> trace() {
     std::vector<std::vector<SymbolPoint>> paths;
@@ -55,8 +56,12 @@ class Tracer {
     return false;
   }
 
+  [[nodiscard]] int index_of(SymbolPoint place) const {
+    return place.y * (symbol_.side + 1) + place.x;
+  }
+
   [[nodiscard]] std::vector<bool>::reference walked(SymbolPoint place) {
-    return walked_[static_cast<std::size_t>(place.y * (symbol_.side + 1) + place.x)];
+    return walked_[static_cast<std::size_t>(index_of(place))];
   }
 
   std::vector<SymbolPoint> path_from(SymbolPoint start) {

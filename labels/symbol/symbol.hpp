@@ -21,7 +21,8 @@ struct Symbol {
   std::vector<std::uint8_t> dark;  // side * side, row by row; 1 is dark
 
   [[nodiscard]] bool is_dark(int x, int y) const {
-    return dark[static_cast<std::size_t>(y * side + x)] != 0;
+    const int index = y * side + x;
+    return dark[static_cast<std::size_t>(index)] != 0;
   }
   bool operator==(const Symbol&) const = default;
 };
