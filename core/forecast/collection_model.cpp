@@ -6,9 +6,9 @@
 #include "core/forecast/habit_fit.hpp"
 
 namespace rackside {
-ThermalClock CollectionModel::clock_of(const Evidence& evidence) const {
-  if (!warmth_threshold || evidence.warmth.empty()) return {};
-  return ThermalClock(evidence.warmth, *warmth_threshold, documented_priors().warmth);
+GrowthClock CollectionModel::clock_of(const Evidence& evidence) const {
+  if (!warmth_threshold || evidence.warmth.empty()) return GrowthClock(wave);
+  return GrowthClock(evidence.warmth, *warmth_threshold, documented_priors().warmth);
 }
 
 Habits CollectionModel::habits_of(const std::string& name, Stage stage) const {

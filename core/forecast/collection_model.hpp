@@ -19,11 +19,12 @@ struct CollectionModel {
   std::array<HabitCounts, 2> fasts;            // growing animals, adults: only their fasts are used
   std::map<std::string, HabitCounts> species;  // counts of each
   std::optional<double> warmth_threshold;      // none: thermal time did not help
-  std::array<double, 4> season{};              // of animals that came as adults
-  std::map<std::string, std::array<double, 4>> species_season;
+  YearlyWave wave;                             // of growth, where warmth does not explain it
+  Season season{};              // of animals that came as adults
+  std::map<std::string, Season> species_season;
   std::size_t moults = 0;  // that it was learnt from
 
-  [[nodiscard]] ThermalClock clock_of(const Evidence& evidence) const;
+  [[nodiscard]] GrowthClock clock_of(const Evidence& evidence) const;
   /// Habits of an animal of this species and stage of which nothing is known yet.
   [[nodiscard]] Habits habits_of(const std::string& species, Stage stage) const;
   /// What is known of this animal.

@@ -48,8 +48,8 @@ class Gatherer {
   void finish() {
     settle_visits();
     std::vector<WeekOfWarmth> own = readings_.weeks();
-    if (own.empty() && enclosure_)
-      if (const auto* around = surroundings_.around(*enclosure_)) own = *around;
+    if (own.empty())
+      if (const auto* around = surroundings_.around(enclosure_)) own = *around;
     evidence_.warmth = std::move(own);
     mark_cold();
   }

@@ -52,7 +52,8 @@ std::string_view phase_word(Phase phase) {
   return "";
 }
 
-Forecast forecast(const CollectionModel& model, const Evidence& evidence, const Moment& as_of) {
+Forecast forecast(const CollectionModel& model, const Evidence& evidence, const Moment& as_of,
+                  Reasons told) {
   const double now = wall_day(as_of);
   const Character character = model.character_of(evidence);
   const Belief belief = believe(character, running_cycle(evidence, character, now), now);
@@ -63,7 +64,7 @@ Forecast forecast(const CollectionModel& model, const Evidence& evidence, const 
   result.p_moulted_unseen = belief.p_moulted_unseen;
   result.next_moult = quantiles_of(belief, now);
   result.ignored = evidence.ignored;
-  result.why = reasons(model, evidence, character, belief, now);
+  if (told == Reasons::Told) result.why = reasons(evidence, character, belief, now);
   if (evidence.matured || evidence.ended) {
     // A mature male's body has no next moult to get ready for.
     result.phase = Phase::Finished;

@@ -69,8 +69,10 @@ struct MoultDensity {
 
 /// The forecast of the animal whose evidence this is, from what `model` has learnt of the
 /// collection. Evidence must not reach beyond `as_of` by more than the day it falls on.
+/// Reasons take most of the time; what only counts can do without them.
+enum class Reasons { Told, LeftOut };
 [[nodiscard]] Forecast forecast(const CollectionModel& model, const Evidence& evidence,
-                                const Moment& as_of);
+                                const Moment& as_of, Reasons reasons = Reasons::Told);
 [[nodiscard]] MoultDensity moult_density(const CollectionModel& model, const Evidence& evidence,
                                          const Moment& as_of);
 

@@ -14,7 +14,7 @@ constexpr std::size_t cycles_to_learn_from = 8;
 // Cycles between moults on record in which probably nothing else happened, newest last.
 template <class Visit>
 void each_finished_cycle(const CollectionModel& model, const Evidence& evidence,
-                         const ThermalClock& clock, std::size_t most, const Visit& visit) {
+                         const GrowthClock& clock, std::size_t most, const Visit& visit) {
   const CycleHistory history = finished_cycles(evidence, clock);
   LevelFilter filter = model.levels.filter(evidence.species, evidence.stage, evidence.instar);
   const std::size_t skipped = history.cycles.size() > most ? history.cycles.size() - most : 1;
@@ -33,7 +33,7 @@ void each_finished_cycle(const CollectionModel& model, const Evidence& evidence,
 }
 
 HabitCounts counts_of(const CollectionModel& model, const Evidence& evidence,
-                      const ThermalClock& clock, std::size_t most) {
+                      const GrowthClock& clock, std::size_t most) {
   const Habits habits = model.habits_of(evidence.species, evidence.stage);
   const SignSet mute = mute_signs(traits_of(evidence.species), evidence.stage);
   HabitCounts counts;
@@ -47,7 +47,7 @@ HabitCounts counts_of(const CollectionModel& model, const Evidence& evidence,
 }  // namespace
 
 HabitCounts own_counts(const CollectionModel& model, const Evidence& evidence,
-                       const ThermalClock& clock) {
+                       const GrowthClock& clock) {
   return counts_of(model, evidence, clock, last_cycles);
 }
 

@@ -67,8 +67,8 @@ enum class Pool : std::uint8_t { Collection, Species, Animal };
 [[nodiscard]] Habits updated(const Habits& parent, const HabitCounts& counts, const Priors& priors,
                              Pool level);
 
-/// Signs that say nothing in this animal: those its species cannot show, and those that mean
-/// something in growing animals only.
+/// Signs that say nothing of this animal's moult: those its species cannot show, those that mean
+/// something in growing animals only, and those of its health.
 [[nodiscard]] SignSet mute_signs(const Traits& traits, Stage stage);
 
 }  // namespace rackside

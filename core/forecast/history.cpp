@@ -6,7 +6,7 @@
 namespace rackside {
 namespace {
 
-double log_days(const ThermalClock& clock, double from, double to) {
+double log_days(const GrowthClock& clock, double from, double to) {
   return std::log(std::max(0.5, clock.between(from, to)));
 }
 
@@ -16,7 +16,7 @@ double start_noise(const MoultSpan& start, double end) {
   return std::min(0.25, share * share / 12);
 }
 
-LoggedCycle between(const MoultSpan& start, const MoultSpan& end, const ThermalClock& clock) {
+LoggedCycle between(const MoultSpan& start, const MoultSpan& end, const GrowthClock& clock) {
   const double from = start.middle();
   return {.low = log_days(clock, from, std::max(end.earliest, from + 1)),
           .high = log_days(clock, from, std::max(end.latest, from + 2)),
@@ -25,7 +25,7 @@ LoggedCycle between(const MoultSpan& start, const MoultSpan& end, const ThermalC
 
 }  // namespace
 
-CycleHistory finished_cycles(const Evidence& evidence, const ThermalClock& clock) {
+CycleHistory finished_cycles(const Evidence& evidence, const GrowthClock& clock) {
   CycleHistory history{evidence.stage, evidence.instar, {}};
   const auto& moults = evidence.moults;
   history.cycles.reserve(moults.size() + 1);
@@ -40,7 +40,7 @@ CycleHistory finished_cycles(const Evidence& evidence, const ThermalClock& clock
   return history;
 }
 
-CycleHistory all_cycles(const Evidence& evidence, const ThermalClock& clock, double as_of) {
+CycleHistory all_cycles(const Evidence& evidence, const GrowthClock& clock, double as_of) {
   CycleHistory history = finished_cycles(evidence, clock);
   if (evidence.moults.empty()) return history;
   const double until = std::min({as_of, evidence.ended.value_or(as_of), evidence.matured.value_or(as_of)});

@@ -1,10 +1,12 @@
 #include <algorithm>
+#include <cmath>
 #include <functional>
 #include <map>
 
 #include "core/forecast/collection_model.hpp"
 #include "core/forecast/habit_fit.hpp"
 #include "core/forecast/history.hpp"
+#include "core/forecast/maximise.hpp"
 #include "core/forecast/season_fit.hpp"
 
 namespace rackside {
@@ -44,30 +46,55 @@ std::vector<SpeciesHistories> histories_of(const CollectionModel& model,
   return histories;
 }
 
-LevelModel levels_by(CollectionModel& model, std::optional<double> threshold,
-                     std::span<const Evidence* const> sample, double as_of,
-                     const LevelModel* before) {
-  model.warmth_threshold = threshold;
+constexpr double clearly = 3;  // log posterior by which another clock must be better
+
+LevelModel refit(const CollectionModel& model, std::span<const Evidence* const> sample,
+                 double as_of, const LevelModel* before) {
   return fit_levels(histories_of(model, sample, as_of), documented_priors().cycle, before);
 }
 
-// The clock under which what was seen is most probable; the wall clock unless thermal time is
-// clearly better.
+// Thermal time, where somebody read a thermometer and it explains the intervals better.
+void try_warmth(CollectionModel& model, std::span<const Evidence* const> sample, double as_of) {
+  if (std::ranges::none_of(sample, [](auto* e) { return !e->warmth.empty(); })) return;
+  double needed = model.levels.log_posterior + clearly;
+  CollectionModel other = model;
+  other.wave = {};
+  for (const double threshold : documented_priors().warmth.thresholds) {
+    other.warmth_threshold = threshold;
+    other.levels = refit(other, sample, as_of, &model.levels);
+    if (other.levels.log_posterior < needed) continue;
+    needed = other.levels.log_posterior;
+    model = other;
+  }
+}
+
+// A yearly wave of growth. Its height and time are sought with the lengths' parameters held.
+void try_wave(CollectionModel& model, std::span<const Evidence* const> sample, double as_of) {
+  constexpr std::size_t enough = 120;
+  const auto few = sample.first(std::min(enough, sample.size()));
+  const double spread = documented_priors().season.wave;
+  CollectionModel other = model;
+  other.warmth_threshold.reset();
+  const Objective objective = [&](const std::vector<double>& at) {
+    other.wave = {at[0], at[1]};
+    const double height = std::hypot(at[0], at[1]) / spread;
+    return log_likelihood(histories_of(other, few, as_of), model.levels) - height * height / 2;
+  };
+  const auto at = maximise(objective, {model.wave.cosine, model.wave.sine},
+                           {.most_steps = 8, .tolerance = 0.1, .step = 1e-3});
+  if (objective(at) < objective({0, 0}) + clearly / 2) return;
+  other.wave = {at[0], at[1]};
+  other.levels = refit(other, sample, as_of, &model.levels);
+  if (other.levels.log_posterior > model.levels.log_posterior + clearly) model = other;
+}
+
 void learn_levels(CollectionModel& model, std::span<const Evidence* const> sample, double as_of,
                   const LevelModel* before) {
-  constexpr double clearly = 2;  // log posterior
-  LevelModel best = levels_by(model, std::nullopt, sample, as_of, before);
-  std::optional<double> chosen;
-  const bool warmth_known = std::ranges::any_of(sample, [](auto* e) { return !e->warmth.empty(); });
-  if (warmth_known)
-    for (const double threshold : documented_priors().warmth.thresholds) {
-      LevelModel other = levels_by(model, threshold, sample, as_of, &best);
-      if (other.log_posterior < best.log_posterior + (chosen ? 0 : clearly)) continue;
-      best = std::move(other);
-      chosen = threshold;
-    }
-  model.warmth_threshold = chosen;
-  model.levels = std::move(best);
+  model.warmth_threshold.reset();
+  model.wave = {};
+  model.levels = refit(model, sample, as_of, before);
+  try_warmth(model, sample, as_of);
+  if (!model.warmth_threshold) try_wave(model, sample, as_of);
 }
 
 }  // namespace

@@ -12,48 +12,43 @@ std::size_t stage_index(Stage stage) {
   return stage == Stage::MatureMale ? 3 : static_cast<std::size_t>(stage);
 }
 
-// A way in which the interval between two moults on record can come about.
-struct Way {
-  double weight;
-  double offset;    // of the log of the interval against the level
-  double variance;  // around it
-  int unseen;       // moults inside it that nobody saw
-};
-
-std::array<Way, 4> ways(const LevelParameters& p, double drift) {
-  const double within = p.within * p.within;
-  const double seen = 1 - p.unseen_share;
-  // Two or three cycles in a row: the log of a sum of lengths that grow by exp(drift), with its
-  // variance by the delta method.
-  const double grow = std::exp(drift);
-  const double two = 1 + grow;
-  const double three = 1 + grow + grow * grow;
-  const double two_variance = within * (1 + grow * grow) / (two * two);
-  const double three_variance =
-      within * (1 + grow * grow + std::pow(grow, 4)) / (three * three);
-  return {{{seen * (1 - p.wide_share), 0, within, 0},
-           {seen * p.wide_share, 0, within * p.wide_factor * p.wide_factor, 0},
-           {p.unseen_share * seen, std::log(two), two_variance, 1},
-           {p.unseen_share * p.unseen_share, std::log(three), three_variance, 2}}};
-}
-
 }  // namespace
 
 LevelFilter::LevelFilter(const LevelParameters& p, const SpeciesShift& shift, Stage stage,
                          std::optional<int> instar)
     : parameters_(&p), shift_(shift), adult_(stage == Stage::Adult || stage == Stage::MatureMale) {
   const std::size_t at = stage_index(stage);
-  level_.mean = p.start[at] + shift.level;
+  const double apart = shift.level + (adult_ ? shift.adult : 0);
+  level_.mean = p.start[at] + apart;
   double spread = p.start_spread;
   if (instar) {
     const std::size_t from = stage == Stage::Unknown ? 2 : at;
-    level_.mean = p.start[from] + shift.level;
+    level_.mean = p.start[from] + apart;
     if (!adult_) level_.mean += p.per_instar * (*instar - p.instar_reference[from]);
     spread = p.known_start_spread;
   } else if (stage == Stage::Unknown) {
     spread = std::hypot(spread, 0.4);  // anything from a sling to an adult
   }
-  level_.variance = spread * spread + shift.level_variance;
+  level_.variance =
+      spread * spread + shift.level_variance + (adult_ ? shift.adult_variance : 0);
+  list_ways();
+}
+
+void LevelFilter::list_ways() {
+  const LevelParameters& p = *parameters_;
+  const double variance = within() * within();
+  const double seen = 1 - p.unseen_share;
+  // Two or three cycles in a row: the log of a sum of lengths that each grow by exp(drift), with
+  // its variance by the delta method.
+  const double grow = std::exp(drift_at(level_.mean));
+  const double two = 1 + grow;
+  const double three = two + grow * grow;
+  const double squares = 1 + grow * grow;
+  ways_ = {{{seen * (1 - p.wide_share), 0, variance, 0},
+            {seen * p.wide_share, 0, variance * p.wide_factor * p.wide_factor, 0},
+            {p.unseen_share * seen, std::log(two), variance * squares / (two * two), 1},
+            {p.unseen_share * p.unseen_share, std::log(three),
+             variance * (squares + grow * grow * grow * grow) / (three * three), 2}}};
 }
 
 double LevelFilter::drift_at(double level) const {
@@ -70,8 +65,9 @@ Level LevelFilter::advanced(const Level& level) const {
 
 LengthMixture LevelFilter::length_of(const Level& level) const {
   const LevelParameters& p = *parameters_;
-  const double wide = p.within * p.wide_factor;
-  return {{{1 - p.wide_share, level.mean, std::sqrt(level.variance + p.within * p.within)},
+  const double narrow = within();
+  const double wide = narrow * p.wide_factor;
+  return {{{1 - p.wide_share, level.mean, std::sqrt(level.variance + narrow * narrow)},
            {p.wide_share, level.mean, std::sqrt(level.variance + wide * wide)}}};
 }
 
@@ -87,7 +83,7 @@ double LevelFilter::observe(const LoggedCycle& cycle) {
   const bool open = cycle.running || cycle.start == LoggedCycle::Start::Arrival;
   const double high = open ? HUGE_VAL : cycle.high;
   double total = 0, hidden = 0, mean = 0, square = 0;
-  for (const Way& way : ways(*parameters_, drift_at(level_.mean))) {
+  for (const Way& way : ways_) {
     const double noise = way.variance + cycle.noise;
     const double predicted = level_.variance + noise;
     const Truncated seen = truncate_normal(level_.mean + way.offset, std::sqrt(predicted),

@@ -23,7 +23,8 @@ struct LevelParameters {
   double pull = 0;         // the drift falls by this much for each unit of level above pull_at
   double pull_at = 0;
   double wander = 0;
-  double within = 0;
+  double within = 0;        // of growing animals
+  double adult_within = 0;  // of those that came as adults
   double wide_share = 0, wide_factor = 1;
   double unseen_share = 0;
   std::array<double, stages> instar_reference{};
@@ -31,8 +32,9 @@ struct LevelParameters {
 
 /// How one species differs from the collection.
 struct SpeciesShift {
-  double level = 0, drift = 0;
-  double level_variance = 0, drift_variance = 0;
+  double level = 0, drift = 0;  // of growing animals
+  double adult = 0;             // what is added to `level` for those that came as adults
+  double level_variance = 0, drift_variance = 0, adult_variance = 0;
 };
 
 struct Level {
@@ -80,11 +82,24 @@ class LevelFilter {
   [[nodiscard]] LengthMixture next_length() const { return length_of(advanced(level_)); }
 
  private:
+  [[nodiscard]] double within() const {
+    return adult_ ? parameters_->adult_within : parameters_->within;
+  }
   [[nodiscard]] double drift_at(double level) const;
   [[nodiscard]] Level advanced(const Level& level) const;
   [[nodiscard]] LengthMixture length_of(const Level& level) const;
 
+  // A way in which the interval between two moults on record can come about.
+  struct Way {
+    double weight = 0;
+    double offset = 0;    // of the log of the interval against the level
+    double variance = 0;  // around it
+    int unseen = 0;       // moults inside it that nobody saw
+  };
+  void list_ways();
+
   const LevelParameters* parameters_;
+  std::array<Way, 4> ways_;
   SpeciesShift shift_;
   bool adult_;
   Level level_;

@@ -24,6 +24,7 @@ constexpr std::array slots{
     Slot{&LevelParameters::pull, &CyclePriors::pull, Slot::Scale::Plain},
     Slot{&LevelParameters::wander, &CyclePriors::wander, Slot::Scale::Log},
     Slot{&LevelParameters::within, &CyclePriors::within, Slot::Scale::Log},
+    Slot{&LevelParameters::adult_within, &CyclePriors::adult_within, Slot::Scale::Log},
     Slot{&LevelParameters::wide_share, &CyclePriors::wide_share, Slot::Scale::LogOdds},
     Slot{&LevelParameters::unseen_share, &CyclePriors::unseen_share, Slot::Scale::LogOdds},
 };
@@ -93,20 +94,33 @@ double growth_of(const std::string& species, const CyclePriors& priors) {
   return 0;
 }
 
-// The mode of one species' two numbers with their variances, the rest given.
+// The mode of one species' three numbers with their variances, the rest given.
 SpeciesShift fit_shift(const SpeciesHistories& species, const LevelParameters& parameters,
                        const CyclePriors& priors, const SpeciesShift& from) {
   const double growth = growth_of(species.species, priors);
+  const std::array spreads{priors.species_level, priors.species_drift, priors.species_adult};
   const Objective objective = [&](const std::vector<double>& at) {
-    const double level = (at[0] - growth) / priors.species_level;
-    const double drift = at[1] / priors.species_drift;
-    return log_likelihood(species.animals, parameters, {at[0], at[1]}) -
-           (level * level + drift * drift) / 2;
+    double penalty = 0;
+    for (std::size_t i = 0; i < spreads.size(); ++i) {
+      const double z = (at[i] - (i == 0 ? growth : 0)) / spreads[i];
+      penalty += z * z / 2;
+    }
+    return log_likelihood(species.animals, parameters, {at[0], at[1], at[2]}) - penalty;
   };
-  const std::vector<double> at = maximise(
-      objective, {from.level, from.drift}, {.most_steps = 8, .tolerance = 1e-3, .step = 1e-4});
-  return {at[0], at[1], -1 / std::min(-1.0, curvature(objective, at, 0)),
-          -1 / std::min(-1.0, curvature(objective, at, 1))};
+  const std::vector<double> at =
+      maximise(objective, {from.level, from.drift, from.adult},
+               {.most_steps = 8,
+                .tolerance = 0.01,
+                .step = 1e-4,
+                .differences = Differences::Forward});
+  const auto variance = [&](std::size_t i) {
+    return 1 / std::max(1 / (spreads[i] * spreads[i]), -curvature(objective, at, i));
+  };
+  return {at[0], at[1], at[2], variance(0), variance(1), variance(2)};
+}
+
+SpeciesShift without_variance(const SpeciesShift& shift) {
+  return {shift.level, shift.drift, shift.adult};
 }
 
 class Fit {
@@ -143,13 +157,15 @@ class Fit {
   }
   // The shift as a number: its variance is for forecasts, not for the fit.
   [[nodiscard]] SpeciesShift plain(const std::string& species) const {
-    const SpeciesShift& shift = model_.shifts.at(species);
-    return {shift.level, shift.drift};
+    return without_variance(model_.shifts.at(species));
   }
   void fit_parameters(int steps) {
     const auto at = maximise([this](const auto& p) { return objective(p); },
                              to_vector(model_.parameters),
-                             {.most_steps = steps, .tolerance = 0.02, .step = 1e-4});
+                             {.most_steps = steps,
+                              .tolerance = 0.05,
+                              .step = 1e-4,
+                              .differences = Differences::Forward});
     model_.parameters = from_vector(at, priors_);
   }
   void fit_shifts() {
@@ -167,8 +183,9 @@ class Fit {
       model_.start_variance[i] = 1 / std::max(least, bend);
     }
     model_.log_posterior = objective(at);
-    model_.unknown_species = {0, 0, priors_.species_level * priors_.species_level,
-                              priors_.species_drift * priors_.species_drift};
+    const auto square = [](double spread) { return spread * spread; };
+    model_.unknown_species = {0, 0, 0, square(priors_.species_level),
+                              square(priors_.species_drift), square(priors_.species_adult)};
   }
 
   std::span<const SpeciesHistories> histories_;
@@ -202,6 +219,14 @@ LevelFilter LevelModel::filter(const std::string& species, Stage stage,
   SpeciesShift shift = shift_of(species);
   shift.level_variance += start_variance[stage == Stage::MatureMale ? 3 : static_cast<std::size_t>(stage)];
   return LevelFilter(parameters, shift, stage, instar);
+}
+
+double log_likelihood(std::span<const SpeciesHistories> histories, const LevelModel& model) {
+  double sum = 0;
+  for (const SpeciesHistories& species : histories)
+    sum += log_likelihood(species.animals, model.parameters,
+                          without_variance(model.shift_of(species.species)));
+  return sum;
 }
 
 LevelModel fit_levels(std::span<const SpeciesHistories> histories, const CyclePriors& priors,

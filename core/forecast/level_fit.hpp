@@ -33,6 +33,10 @@ struct LevelModel {
 /// The parameters before the log has said anything.
 [[nodiscard]] LevelParameters prior_parameters(const CyclePriors& priors);
 
+/// Of all histories under `model`.
+[[nodiscard]] double log_likelihood(std::span<const SpeciesHistories> histories,
+                                    const LevelModel& model);
+
 /// Posterior mode of the parameters with the species' shifts, in turns (MODEL.md, "Lengths").
 /// `start_from` makes a refit after a few new events cheap.
 [[nodiscard]] LevelModel fit_levels(std::span<const SpeciesHistories> histories,

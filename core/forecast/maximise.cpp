@@ -46,16 +46,20 @@ class InverseCurvature {
   Vector entries_;
 };
 
-Vector gradient_at(const Objective& objective, Vector point, double step) {
+Vector gradient_at(const Objective& objective, Vector point, double here, const Ascent& ascent) {
+  const double step = ascent.step;
   Vector gradient(point.size());
   for (std::size_t i = 0; i < point.size(); ++i) {
     const double middle = point[i];
     point[i] = middle + step;
     const double above = objective(point);
-    point[i] = middle - step;
-    const double below = objective(point);
+    if (ascent.differences == Differences::Forward) {
+      gradient[i] = (above - here) / step;
+    } else {
+      point[i] = middle - step;
+      gradient[i] = (above - objective(point)) / (2 * step);
+    }
     point[i] = middle;
-    gradient[i] = (above - below) / (2 * step);
   }
   return gradient;
 }
@@ -71,7 +75,7 @@ Vector along(const Vector& from, const Vector& direction, double length) {
 Vector maximise(const Objective& objective, Vector start, const Ascent& ascent) {
   Vector point = std::move(start);
   double value = objective(point);
-  Vector gradient = gradient_at(objective, point, ascent.step);
+  Vector gradient = gradient_at(objective, point, value, ascent);
   InverseCurvature inverse(point.size());
   inverse.reset(1 / std::max(1.0, std::sqrt(dot(gradient, gradient))));
   for (int step = 0; step < ascent.most_steps; ++step) {
@@ -93,7 +97,7 @@ Vector maximise(const Objective& objective, Vector start, const Ascent& ascent) 
     if (!(there > value)) return point;
     const double gained = there - value;
     const Vector before = std::move(gradient);
-    gradient = gradient_at(objective, next, ascent.step);
+    gradient = gradient_at(objective, next, there, ascent);
     Vector moved = next;
     Vector fell = before;
     for (std::size_t i = 0; i < moved.size(); ++i) {

@@ -18,14 +18,35 @@ double normal_mass(double low, double high) {
   return normal_cdf(high) - normal_cdf(low);
 }
 
+namespace {
+
+// Gauss-Legendre with three points: bounds so near that the density is almost a parabola.
+Truncated by_quadrature(double mean, double deviation, double a, double b) {
+  const double half = (b - a) / 2;
+  const double reach = half * std::sqrt(0.6);
+  const double middle = (a + b) / 2;
+  const double low = 5 * normal_density(middle - reach);
+  const double centre = 8 * normal_density(middle);
+  const double high = 5 * normal_density(middle + reach);
+  const double sum = low + centre + high;
+  if (!(sum > 1e-280)) return {1e-280, mean + deviation * (std::abs(a) < std::abs(b) ? a : b), 0};
+  const double shift = reach * (high - low) / sum;
+  const double square = reach * reach * (high + low) / sum;
+  return {half * sum / 9, mean + deviation * (middle + shift),
+          deviation * deviation * (square - shift * shift)};
+}
+
+}  // namespace
+
 Truncated truncate_normal(double mean, double deviation, double low, double high) {
   const double a = (low - mean) / deviation;
   const double b = (high - mean) / deviation;
-  if (b - a < 0.1) {
+  if (b - a < 0.03) {
     const double middle = (a + b) / 2;
     return {normal_density(middle) * (b - a), mean + middle * deviation,
             (high - low) * (high - low) / 12};
   }
+  if (b - a < 0.7) return by_quadrature(mean, deviation, a, b);
   const double mass = normal_mass(a, b);
   if (!(mass > 1e-280)) return {1e-280, std::abs(a) < std::abs(b) ? low : high, 0};
   const double at_a = std::isinf(a) ? 0 : normal_density(a);

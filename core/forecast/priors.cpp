@@ -4,9 +4,10 @@
 
 #include <cassert>
 
-#include "core/forecast/embedded.hpp"
-
 namespace rackside {
+
+extern const std::string_view forecast_priors_text;  // the file as it was built in
+
 namespace {
 
 using Node = toml::node_view<const toml::node>;
@@ -44,10 +45,12 @@ CyclePriors read_cycle(const Node& cycle, const Node& moult) {
   priors.pull_reference = number(cycle["pull"], "reference");
   priors.wander = prior(cycle["wander"]);
   priors.within = prior(cycle["within"]);
+  priors.adult_within = prior(cycle["adult_within"]);
   priors.wide_share = prior(cycle["wide_share"]);
   priors.wide_factor = number(cycle["wide_share"], "factor");
   priors.species_level = number(cycle["species_level"], "value");
   priors.species_drift = number(cycle["species_drift"], "value");
+  priors.species_adult = number(cycle["species_adult"], "value");
   priors.slow_grower = number(cycle["slow_grower"], "value");
   priors.unseen_share = prior(moult["unseen_share"]);
   priors.noticed_a_visit = number(moult["noticed_a_visit"], "value");
@@ -106,7 +109,7 @@ WarmthPriors read_warmth(const Node& table) {
 }
 
 Priors read_priors() {
-  const toml::table file = toml::parse(embedded_priors());
+  const toml::table file = toml::parse(forecast_priors_text);
   const auto at = [&](std::string_view name) { return Node{file[name]}; };
   const Node offer = at("offer");
   return {.cycle = read_cycle(at("cycle"), at("moult")),
@@ -120,7 +123,8 @@ Priors read_priors() {
           .unsettled_offer = read_offer(offer["unsettled"]),
           .sign = read_signs(at("sign")),
           .warmth = read_warmth(at("warmth")),
-          .season = {number(at("season"), "spread"), number(at("season"), "strength")}};
+          .season = {number(at("season"), "spread"), number(at("season"), "at_least"),
+                     number(at("season"), "wave")}};
 }
 
 }  // namespace

@@ -23,11 +23,13 @@ struct CyclePriors {
   std::array<Prior, stages> length;
   std::array<double, stages> instar_reference{};
   Prior start_spread, known_start_spread, per_instar, drift, adult_drift, pull, wander, within;
+  Prior adult_within;
   Prior wide_share, unseen_share;
   double pull_reference = 0;  // days
   double wide_factor = 0;
   double species_level = 0;
   double species_drift = 0;
+  double species_adult = 0;
   double slow_grower = 0;
   double noticed_a_visit = 0;
 };
@@ -63,7 +65,7 @@ struct WarmthPriors {
 };
 
 struct SeasonPriors {
-  double spread = 0, strength = 0;
+  double spread = 0, at_least = 0, wave = 0;
 };
 
 struct Priors {

@@ -6,9 +6,10 @@
 
 namespace rackside {
 
-/// Observations later than `now` (on the same day) count as made now.
+/// Observations later than `now` (on the same day) count as made now. Those in `left_out`, and the
+/// visits they were, are passed over as though nobody had written them down.
 [[nodiscard]] RunningCycle running_cycle(const Evidence& evidence, const Character& character,
-                                         double now);
+                                         double now, std::span<const EventId> left_out = {});
 
 /// Where the observations of the running cycle begin in `evidence.observations`; `steps[i]` of the
 /// cycle belongs to the observation that many places on.

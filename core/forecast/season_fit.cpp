@@ -10,8 +10,6 @@
 namespace rackside {
 namespace {
 
-using Season = std::array<double, 4>;
-
 // A moult on record, and the days on which it might as well have been, going by lengths alone.
 struct Choice {
   double moult = 0;
@@ -23,7 +21,7 @@ constexpr int points = 25;
 constexpr double reach = 3;
 
 Choice choice_of(const LengthComponent& length, double hidden, const MoultSpan& last,
-                 const MoultSpan& moult, const ThermalClock& clock) {
+                 const MoultSpan& moult, const GrowthClock& clock) {
   Choice choice{.moult = moult.middle()};
   double sum = 0;
   for (int i = 0; i < points; ++i) {
@@ -40,7 +38,7 @@ Choice choice_of(const LengthComponent& length, double hidden, const MoultSpan& 
 
 void add_choices(std::vector<Choice>& choices, const CollectionModel& model,
                  const Evidence& animal) {
-  const ThermalClock clock = model.clock_of(animal);
+  const GrowthClock clock = model.clock_of(animal);
   const CycleHistory history = finished_cycles(animal, clock);
   LevelFilter filter = model.levels.filter(animal.species, animal.stage, animal.instar);
   for (std::size_t i = 0; i < history.cycles.size(); ++i) {
@@ -64,7 +62,9 @@ double log_likelihood(const std::vector<Choice>& choices, const Season& season) 
   return sum;
 }
 
-Season fit(const std::vector<Choice>& choices, const Season& middle, double spread) {
+// None unless it explains clearly more than `middle` does.
+Season fit(const std::vector<Choice>& choices, const Season& middle, const SeasonPriors& priors) {
+  const double spread = priors.spread;
   const Objective objective = [&](const std::vector<double>& at) {
     Season season{};
     double penalty = 0;
@@ -78,7 +78,9 @@ Season fit(const std::vector<Choice>& choices, const Season& middle, double spre
   };
   const auto at = maximise(objective, {middle.begin(), middle.end()},
                            {.most_steps = 25, .tolerance = 1e-3, .step = 1e-4});
-  return {at[0], at[1], at[2], at[3]};
+  const Season season{at[0], at[1], at[2], at[3]};
+  const double gained = log_likelihood(choices, season) - log_likelihood(choices, middle);
+  return gained >= priors.at_least ? season : middle;
 }
 
 }  // namespace
@@ -96,9 +98,9 @@ void learn_seasons(CollectionModel& model, std::span<const Evidence* const> samp
   model.season = {};
   model.species_season.clear();
   if (all.empty()) return;
-  model.season = fit(all, {}, priors.spread);
+  model.season = fit(all, {}, priors);
   for (const auto& [species, choices] : by_species)
-    model.species_season[species] = fit(choices, model.season, priors.spread);
+    model.species_season[species] = fit(choices, model.season, priors);
 }
 
 }  // namespace rackside

@@ -2,6 +2,7 @@
 // How warm it was around each animal, from readings of its own and of its rack.
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -37,7 +38,7 @@ struct Surroundings {
   std::map<Code, std::string> rack_of;
 
   /// The rack's weeks, or the whole room's (read without naming a rack) where the rack has none.
-  [[nodiscard]] const std::vector<WeekOfWarmth>* around(const Code& enclosure) const;
+  [[nodiscard]] const std::vector<WeekOfWarmth>* around(const std::optional<Code>& enclosure) const;
 };
 
 /// Whether a reading can be one of a room in which animals live; others are slips of the pen.

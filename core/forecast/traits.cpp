@@ -5,9 +5,10 @@
 #include <map>
 #include <string>
 
-#include "core/forecast/embedded.hpp"
-
 namespace rackside {
+
+extern const std::string_view species_traits_text;  // the file as it was built in
+
 namespace {
 
 std::optional<bool> flag(const toml::table& table, std::string_view name) {
@@ -39,7 +40,7 @@ Named read_named(const toml::table& file, std::string_view kind) {
 }  // namespace
 
 Traits traits_of(std::string_view species) {
-  static const toml::table file = toml::parse(embedded_species_traits());
+  static const toml::table file = toml::parse(species_traits_text);
   static const Named by_species = read_named(file, "species");
   static const Named by_genus = read_named(file, "genus");
   if (const auto found = by_species.find(species); found != by_species.end()) return found->second;

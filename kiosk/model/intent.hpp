@@ -58,9 +58,9 @@ struct Erase {
 struct Enter {
   bool operator==(const Enter&) const = default;
 };
-/// So many pages of the list that is open, down when positive.
+/// To this page of the list that is open, counted from 0.
 struct Turn {
-  int pages = 0;
+  int page = 0;
   bool operator==(const Turn&) const = default;
 };
 /// Takes back one event from the records of the open animal.

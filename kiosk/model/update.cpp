@@ -35,7 +35,7 @@ struct Step {
   }
   Effects operator()(const Enter&) const { return on_enter(model, stamp); }
   Effects operator()(const Turn& i) const {
-    model.list_page = std::max(0, model.list_page + i.pages);
+    model.list_page = std::max(0, i.page);
     model.list_turned = true;
     return {};
   }

@@ -104,7 +104,7 @@ std::optional<StripView> view_strip(const std::vector<Event>& history, const For
   view.length = std::max(view.today * 1.1, 14.0);
   if (forecast != nullptr && forecast->moult_expected) {
     view.density = density_of(*forecast, view.today);
-    view.length = std::max(view.length, view.density->q95 * 1.03);
+    view.length = std::max(view.length, view.density->day.back() * 1.01);
     view.words = range_words(*forecast, now);
   }
   for (const StripCycle& cycle : view.before) view.length = std::max(view.length, cycle.length);

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "labels/batch/batch.hpp"
+#include "labels/program/delivery.hpp"
 #include "labels/proof/label_proof.hpp"
 
 namespace rackside {
@@ -48,22 +49,28 @@ std::size_t hold_back(LabelSheet& sheet, const SheetSettings& settings, const Te
 
 }  // namespace
 
-int print_labels(Session& session, LogStore& log, const std::vector<LabelContent>& contents,
-                 const PrintOptions& options, const std::string& by) {
+int print_labels(Session& session, const std::vector<LabelContent>& contents,
+                 const PrintOptions& options, const CameOut& came_out) {
   const auto settings = settings_from(session, options);
   if (!settings) return say(settings.error());
+  if (const auto writable = check_output(options); !writable) return say(writable.error());
   const PangoText text;
   auto sheet = plan_sheet(contents, *settings, text);
   if (!sheet) return say(sheet.error());
   const std::size_t held_back = options.without_proof ? 0 : hold_back(*sheet, *settings, text);
   if (sheet->labels.empty()) return exit_failed;
-  const auto files =
-      save_pages(pages_of(*sheet, text), "Rackside labels", options.out, settings->resolution);
-  if (!files) return say(files.error());
-  report(*sheet, fmt::format("{}", fmt::join(*files, ", ")));
-  const auto marked = mark_printed(log, codes_of(*sheet), by, session.ids(), session.clock());
-  if (!marked) return say(marked.error());
+  const auto where = deliver(pages_of(*sheet, text), "Rackside labels", options);
+  if (!where) return say(where.error());
+  report(*sheet, *where);
+  if (const auto recorded = came_out(codes_of(*sheet)); !recorded) return say(recorded.error());
   return held_back == 0 ? exit_well : exit_failed;
+}
+
+int print_tub_labels(Session& session, LogStore& log, const std::vector<LabelContent>& contents,
+                     const PrintOptions& options, const std::string& by) {
+  return print_labels(session, contents, options, [&](const std::vector<Code>& tubs) {
+    return mark_printed(log, tubs, by, session.ids(), session.clock());
+  });
 }
 
 }  // namespace rackside

@@ -25,7 +25,7 @@ void add(FileSightings& file, const GreyImage& page) {
 
 }  // namespace
 
-Result<FileSightings> read_file(const std::filesystem::path& file) {
+Result<FileSightings> codes_in_file(const std::filesystem::path& file) {
   FileSightings sightings;
   if (looks_like_pdf(file)) {
     const auto read = for_each_pdf_page(file, reading_resolution,

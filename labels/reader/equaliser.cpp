@@ -29,9 +29,9 @@ const std::vector<Tap>& taps() {
   return list;
 }
 constexpr std::size_t tap_count = 25 + 16;
-constexpr double stiffness = 0.03;     // pulls towards taking the middle alone
-constexpr float glare = 1.45f;         // times as bright as paper, in half contrasts
-constexpr float outlier = 1.2f;        // a known module this far off is dirt or glare
+constexpr double stiffness = 0.03;  // pulls towards taking the middle alone
+constexpr float glare = 1.45f;      // times as bright as paper, in half contrasts
+constexpr float outlier = 1.2f;     // a known module this far off is dirt or glare
 
 using Row = std::array<double, tap_count + 1>;  // the last one is constant
 

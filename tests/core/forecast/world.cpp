@@ -42,11 +42,12 @@ double end_of_growth(const World& world, double begins, double days) {
   return day - (grown - days) / growth_on(world, day - 1);
 }
 
-// The season's day nearest to where the length alone would put the moult.
-double to_season(const World& world, const Nature& nature, double ends, Dice& dice) {
+// The season's day nearest to a year from now.
+double to_season(const World& world, const Nature& nature, double begins, double ends,
+                 Dice& dice) {
   const double year = 365.25;
   const double peak =
-      nature.season_peak + year * std::round((ends - nature.season_peak) / year);
+      nature.season_peak + year * std::round((begins + year - nature.season_peak) / year);
   const double seasonal = peak + 22 * normal(dice);
   return (1 - world.season_of_adults) * ends + world.season_of_adults * seasonal;
 }
@@ -106,7 +107,7 @@ TrueCycle next_cycle(const World& world, const Nature& nature, int moult, double
   TrueCycle cycle{.begins = begins, .ends = end_of_growth(world, begins, days)};
   const bool adult = is_adult(world, nature, moult);
   if (adult && world.season_of_adults > 0)
-    cycle.ends = std::max(begins + 60, to_season(world, nature, cycle.ends, dice));
+    cycle.ends = std::max(begins + 60, to_season(world, nature, begins, cycle.ends, dice));
   const double length = cycle.ends - begins;
   cycle.premoult =
       cycle.ends - std::min(0.7 * length, std::max(2.0, premoult_days(world, length, dice)));
@@ -138,6 +139,7 @@ double sign_chance(const World& world, const Nature& nature, const TrueCycle& cy
     case Sign::Stretched: return age < 5 ? there / 2 : world.false_signs / 4;
     case Sign::BrighterColours: return age < 25 ? there : world.false_signs / 4;
     case Sign::ActiveAgain: return age > 5 && age < 25 ? there / 2 : world.false_signs / 2;
+    case Sign::ShrivelledAbdomen: return world.false_signs / 2;
     case Sign::OnItsBack: return cycle.ends - day < 0.3 && premoult ? 0.9 : 0;
   }
   return 0;

@@ -73,6 +73,24 @@ const std::vector<Situation>& situations() {
          shelf.kiosk.does(kiosk::CodeRead{"https://example.org"});
          return shelf.kiosk.model();
        }},
+      {"carry", [] { return Shelf{}.show(ScreenName::Carry); }},
+      {"round_under_way",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::SetOut{});
+         shelf.kiosk.scans(shelf.first);
+         shelf.kiosk.does(kiosk::Record{Action::PreyRemoved});
+         return shelf.show(ScreenName::Round);
+       }},
+      {"summary",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::SetOut{});
+         shelf.kiosk.scans(shelf.first);
+         shelf.kiosk.does(kiosk::Record{Action::PreyRemoved});
+         shelf.kiosk.does(kiosk::EndRound{});
+         return shelf.kiosk.model();
+       }},
       {"tub",
        [] {
          Shelf shelf;

@@ -1,7 +1,8 @@
-#include "core/forecast/thermal_clock.hpp"
+#include "core/forecast/growth_clock.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "core/climate/degree_days.hpp"
 
@@ -10,6 +11,8 @@ namespace {
 
 constexpr std::size_t weeks_a_year = 52;
 constexpr std::size_t weeks_ahead = 2 * weeks_a_year;
+
+constexpr double radians_a_day = 2 * std::numbers::pi / 365.25;
 
 double rate_at(double celsius, double threshold, const WarmthPriors& priors) {
   const auto degree_days = [&](double mean) {
@@ -22,7 +25,12 @@ double rate_at(double celsius, double threshold, const WarmthPriors& priors) {
 
 }  // namespace
 
-ThermalClock::ThermalClock(std::span<const WeekOfWarmth> weeks, double threshold,
+GrowthClock::GrowthClock(const YearlyWave& wave) : wave_(wave) {
+  const double height = std::hypot(wave.cosine, wave.sine);
+  if (height > 0.9) wave_ = {wave.cosine * 0.9 / height, wave.sine * 0.9 / height};
+}
+
+GrowthClock::GrowthClock(std::span<const WeekOfWarmth> weeks, double threshold,
                            const WarmthPriors& priors) {
   if (weeks.empty()) return;
   first_ = weeks.front().day;
@@ -44,8 +52,18 @@ ThermalClock::ThermalClock(std::span<const WeekOfWarmth> weeks, double threshold
   for (const double rate : rates) total_.push_back(total_.back() + 7 * rate);
 }
 
-double ThermalClock::at(double day) const {
-  if (total_.empty()) return day;
+double GrowthClock::rate_of_wave(double day) const {
+  return 1 + wave_.cosine * std::cos(radians_a_day * day) +
+         wave_.sine * std::sin(radians_a_day * day);
+}
+
+double GrowthClock::at(double day) const {
+  if (total_.empty()) {
+    if (wave_ == YearlyWave{}) return day;
+    return day + (wave_.cosine * std::sin(radians_a_day * day) -
+                  wave_.sine * std::cos(radians_a_day * day)) /
+                     radians_a_day;
+  }
   const double weeks = (day - first_) / 7;
   const double last = static_cast<double>(total_.size() - 1);
   if (weeks <= 0) return weeks * 7 * rate_;
@@ -54,9 +72,19 @@ double ThermalClock::at(double day) const {
   return std::lerp(total_[knot], total_[knot + 1], weeks - static_cast<double>(knot));
 }
 
-double ThermalClock::after(double from, double elapsed) const {
-  if (total_.empty()) return from + elapsed;
+double GrowthClock::after(double from, double elapsed) const {
   const double goal = at(from) + elapsed;
+  if (total_.empty()) {
+    double day = from + elapsed;
+    if (wave_ == YearlyWave{}) return day;
+    // Newton's steps: the clock is smooth and its rate is bounded away from 0.
+    for (int step = 0; step < 12; ++step) {
+      const double off = at(day) - goal;
+      if (std::abs(off) < 1e-3) break;
+      day -= off / std::max(0.25, rate_of_wave(day));
+    }
+    return day;
+  }
   if (goal <= 0) return first_ + goal / rate_;
   if (goal >= total_.back())
     return first_ + 7 * static_cast<double>(total_.size() - 1) + (goal - total_.back()) / rate_;
