@@ -30,6 +30,7 @@ constexpr std::array<Row, all_actions.size()> rows{{
     {Action::BrighterColours, "brighter colours", "FMY5HF"},
     {Action::ActiveAgain, "active again", "XJ5NGY"},
     {Action::OnItsBack, "on its back", "A52G8H"},
+    {Action::ShrivelledAbdomen, "shrivelled abdomen", "793TDG"},
     {Action::Died, "died", "WWVCRK"},
     {Action::Undo, "undo", "P1V9CJ"},
 }};
@@ -77,6 +78,7 @@ std::optional<Details> details_of(Action action) {
     case Action::BrighterColours: return Looked{{Sign::BrighterColours}};
     case Action::ActiveAgain: return Looked{{Sign::ActiveAgain}};
     case Action::OnItsBack: return Looked{{Sign::OnItsBack}};
+    case Action::ShrivelledAbdomen: return Looked{{Sign::ShrivelledAbdomen}};
     case Action::Died: return Died{};
     case Action::Undo: return std::nullopt;
   }

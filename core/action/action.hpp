@@ -30,17 +30,19 @@ enum class Action {
   BrighterColours,
   ActiveAgain,
   OnItsBack,
+  ShrivelledAbdomen,
   Died,
   Undo,
 };
 
 /// In the order of the wall sheet: food, shed and moult, care, signs, the rest.
 inline constexpr std::array all_actions{
-    Action::Took,        Action::Refused,        Action::LeftOvernight, Action::PreyRemoved,
-    Action::ShedFound,   Action::ShedRemoved,    Action::MoultSeen,     Action::Misted,
-    Action::WaterFilled, Action::NothingUnusual, Action::DarkAbdomen,   Action::PlumpAbdomen,
-    Action::Sluggish,    Action::SealedIn,       Action::Stretched,     Action::BrighterColours,
-    Action::ActiveAgain, Action::OnItsBack,      Action::Died,          Action::Undo,
+    Action::Took,        Action::Refused,        Action::LeftOvernight,     Action::PreyRemoved,
+    Action::ShedFound,   Action::ShedRemoved,    Action::MoultSeen,         Action::Misted,
+    Action::WaterFilled, Action::NothingUnusual, Action::DarkAbdomen,       Action::PlumpAbdomen,
+    Action::Sluggish,    Action::SealedIn,       Action::Stretched,         Action::BrighterColours,
+    Action::ActiveAgain, Action::OnItsBack,      Action::ShrivelledAbdomen, Action::Died,
+    Action::Undo,
 };
 
 /// What stands on the tile and on the card: "left overnight", "moulting now".

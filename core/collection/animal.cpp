@@ -28,12 +28,15 @@ struct Apply {
 
   void operator()(const Offered& e) const {
     animal.last_offer = LastOffer{e.outcome, event.when};
+    ++animal.offers;
     if (e.outcome == Outcome::Took) {
       animal.last_meal = event.when;
+      animal.meal = Meal{e.prey, e.count, e.size};
       animal.refusals_since_meal = 0;
       animal.prey_in_tub.reset();
     } else {
       ++animal.refusals_since_meal;
+      ++animal.refusals;
       if (e.outcome == Outcome::LeftOvernight) animal.prey_in_tub = event.when;
     }
   }
@@ -47,15 +50,26 @@ struct Apply {
         animal.last_looked && event.when.moment.utc - animal.last_looked->moment.utc <= one_visit;
     animal.last_looked = event.when;
     animal.signs = same_visit ? animal.signs.with(e.signs) : e.signs;
+    if (!animal.signs.has(Sign::OnItsBack))
+      animal.on_its_back_since.reset();
+    else if (!animal.on_its_back_since)
+      animal.on_its_back_since = event.when;
   }
   void operator()(const Moulted&) const { moulted(true); }
   void operator()(const ShedFound&) const { moulted(false); }
+  void operator()(const ShedRemoved&) const {
+    animal.shed_in_tub.reset();
+    animal.shed_removed = event.when;
+  }
+  void operator()(const EggSac&) const { animal.guards_sac_since = event.when; }
+  void operator()(const Pulled&) const { animal.guards_sac_since.reset(); }
   void operator()(const Measured& e) const {
     auto& slot = e.what == Measure::LegSpan ? animal.leg_span : animal.carapace;
     slot = LastMeasure{e.length, event.when};
   }
   void operator()(const Sexed& e) const {
     animal.sex = e.sex;
+    animal.last_sexed = event.when;
     if (e.stage != Stage::Unknown) animal.stage = e.stage;
   }
   void operator()(const Counted& e) const { animal.count = e.count; }
@@ -65,13 +79,13 @@ struct Apply {
   void operator()(const EnclosureMoved&) const {}
   void operator()(const LabelPrinted&) const {}
   void operator()(const LabelConfirmed&) const {}
-  void operator()(const ShedRemoved&) const {}
   void operator()(const TemperatureRead&) const {}
   void operator()(const HumidityRead&) const {}
   void operator()(const Noted&) const {}
   void operator()(const Paired&) const {}
-  void operator()(const EggSac&) const {}
-  void operator()(const Pulled&) const {}
+  void operator()(const RuleSet&) const {}
+  void operator()(const RoundStarted&) const {}
+  void operator()(const RoundEnded&) const {}
   void operator()(const Retracted&) const {}
 
  private:
@@ -86,6 +100,8 @@ struct Apply {
   void moulted(bool date_known) const {
     animal.last_moult = LastMoult{event.when, date_known};
     animal.signs = {};
+    animal.on_its_back_since.reset();
+    animal.shed_in_tub = event.when;
     ++animal.moults;
     if (animal.instar) ++*animal.instar;
   }

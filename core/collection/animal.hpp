@@ -34,6 +34,14 @@ struct LastMeasure {
   bool operator==(const LastMeasure&) const = default;
 };
 
+/// What was taken at the last meal, as far as it was written down.
+struct Meal {
+  std::string prey;
+  std::optional<int> count;
+  std::optional<Millimetres> size;
+  bool operator==(const Meal&) const = default;
+};
+
 struct AnimalState {
   AnimalId id;
   std::string key;
@@ -58,14 +66,22 @@ struct AnimalState {
   int moults = 0;
   std::optional<LastOffer> last_offer;
   std::optional<When> last_meal;
+  Meal meal;  // what it took then
   int refusals_since_meal = 0;
+  int offers = 0;                   // ever, and ...
+  int refusals = 0;                 // ... how many of them it did not take
   std::optional<When> prey_in_tub;  // prey was left and nobody has taken it out yet
   std::optional<When> last_looked;
-  SignSet signs;  // of the last look since the last moult
+  SignSet signs;                          // of the last look since the last moult
+  std::optional<When> on_its_back_since;  // first look of those in a row that saw it so
+  std::optional<When> shed_in_tub;        // noticed, and nobody has taken it out yet
+  std::optional<When> shed_removed;       // the last one that was taken out
   std::optional<When> last_misted;
   std::optional<When> last_watered;
   std::optional<LastMeasure> leg_span;
   std::optional<LastMeasure> carapace;
+  std::optional<When> last_sexed;
+  std::optional<When> guards_sac_since;  // laid, and not pulled yet
 
   bool operator==(const AnimalState&) const = default;
 };

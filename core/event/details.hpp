@@ -159,6 +159,30 @@ struct Counted {
   bool operator==(const Counted&) const = default;
 };
 
+// How the keeper works -----------------------------------------------------------------------
+
+enum class RuleScope { Collection, Species, Animal };
+
+/// The keeper's own value for a care rule, until a later one. For an animal it is the event's;
+/// `species` is filled in for a species only.
+struct RuleSet {
+  RuleScope scope = RuleScope::Collection;
+  std::string species;
+  std::string rule;   // its name in the table of rules
+  std::string value;  // a number or a word, as the rule has it
+  bool operator==(const RuleSet&) const = default;
+};
+/// Somebody set out to walk along the racks. What was planned follows from the log before this
+/// event, what is done from the log after it.
+struct RoundStarted {
+  std::string rack;  // empty is all of them
+  bool operator==(const RoundStarted&) const = default;
+};
+struct RoundEnded {
+  EventId round;  // its RoundStarted
+  bool operator==(const RoundEnded&) const = default;
+};
+
 // The log itself -----------------------------------------------------------------------------
 
 /// `target` is taken back. Both stay readable. Only events with an earlier id can be taken back, so
@@ -172,7 +196,7 @@ using Details =
     std::variant<EnclosureAdded, EnclosureMoved, LabelPrinted, LabelConfirmed, AnimalAdded,
                  Rehoused, Died, Left, Offered, PreyRemoved, Misted, WaterFilled, Looked, Moulted,
                  ShedFound, ShedRemoved, Measured, Sexed, TemperatureRead, HumidityRead, Noted,
-                 Paired, EggSac, Pulled, Counted, Retracted>;
+                 Paired, EggSac, Pulled, Counted, RuleSet, RoundStarted, RoundEnded, Retracted>;
 
 /// The stable name of a kind as the log stores it: "offered", "shed found".
 [[nodiscard]] std::string_view kind_name(const Details& details);

@@ -82,6 +82,14 @@ struct Write {
   }
   void operator()(const Paired& e) const { json["with"] = format_uuid(e.with.value); }
   void operator()(const Counted& e) const { json["count"] = e.count; }
+  void operator()(const RuleSet& e) const {
+    json["scope"] = word_of(e.scope);
+    put(json, "species", e.species);
+    put(json, "rule", e.rule);
+    put(json, "value", e.value);
+  }
+  void operator()(const RoundStarted& e) const { put(json, "rack", e.rack); }
+  void operator()(const RoundEnded& e) const { json["round"] = format_uuid(e.round.value); }
   void operator()(const Retracted& e) const { json["target"] = format_uuid(e.target.value); }
 
   // Kinds that say everything by being there.
@@ -166,6 +174,15 @@ Details read_offer(const Json& json) {
   return offered;
 }
 
+Details read_rule(const Json& json) {
+  return RuleSet{
+      .scope = word_at(json, "scope", rule_scope_from_word, RuleScope::Collection),
+      .species = text_at(json, "species"),
+      .rule = text_at(json, "rule"),
+      .value = text_at(json, "value"),
+  };
+}
+
 template <class Kind>
 Details read_nothing(const Json&) {
   return Kind{};
@@ -200,7 +217,10 @@ const std::unordered_map<std::string_view, ReadFunction>& readers() {
          return Measured{word_at(j, "what", measure_from_word, Measure::LegSpan),
                          Millimetres{j.at("mm").get<double>()}};
        }},
-      {"sexed", [](const Json& j) -> Details { return Sexed{sex_at(j), stage_at(j)}; }},
+      {"sexed",
+       [](const Json& j) -> Details {
+         return Sexed{sex_at(j), stage_at(j)};
+       }},
       {"temperature",
        [](const Json& j) -> Details {
          return TemperatureRead{Celsius{j.at("celsius").get<double>()}, text_at(j, "rack")};
@@ -214,6 +234,10 @@ const std::unordered_map<std::string_view, ReadFunction>& readers() {
       {"egg sac", read_nothing<EggSac>},
       {"pulled", read_nothing<Pulled>},
       {"counted", [](const Json& j) -> Details { return Counted{j.at("count").get<int>()}; }},
+      {"rule set", read_rule},
+      {"round started", [](const Json& j) -> Details { return RoundStarted{text_at(j, "rack")}; }},
+      {"round ended",
+       [](const Json& j) -> Details { return RoundEnded{EventId{uuid_at(j, "round")}}; }},
       {"retracted",
        [](const Json& j) -> Details { return Retracted{EventId{uuid_at(j, "target")}}; }},
   };

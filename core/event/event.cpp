@@ -1,7 +1,6 @@
 #include "core/event/event.hpp"
 
 #include <algorithm>
-#include <unordered_set>
 
 namespace rackside {
 
@@ -9,8 +8,6 @@ bool happened_before(const Event& a, const Event& b) {
   if (a.when.moment.utc != b.when.moment.utc) return a.when.moment.utc < b.when.moment.utc;
   return a.id < b.id;
 }
-
-namespace {
 
 // Latest id first: whether a retraction stands is settled before the events it can target.
 std::unordered_set<EventId> taken_back(const std::vector<Event>& events) {
@@ -26,8 +23,6 @@ std::unordered_set<EventId> taken_back(const std::vector<Event>& events) {
   }
   return targets;
 }
-
-}  // namespace
 
 std::vector<Event> standing(std::vector<Event> events) {
   const auto gone = taken_back(events);

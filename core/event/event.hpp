@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <unordered_set>
 #include <vector>
 
 #include "core/code/code.hpp"
@@ -28,8 +29,8 @@ struct Draft {
 
 /// A draft with what the log adds when it writes it.
 struct Event : Draft {
-  KioskId kiosk;             // the kiosk that made it ...
-  std::int64_t number = 0;   // ... and its running number there, from 1 without gaps
+  KioskId kiosk;            // the kiosk that made it ...
+  std::int64_t number = 0;  // ... and its running number there, from 1 without gaps
   Instant written{};
 
   bool operator==(const Event&) const = default;
@@ -37,6 +38,9 @@ struct Event : Draft {
 
 /// The order in which events are told: when they happened, then their ids.
 [[nodiscard]] bool happened_before(const Event& a, const Event& b);
+
+/// The targets of all retractions among `events` that were not themselves taken back.
+[[nodiscard]] std::unordered_set<EventId> taken_back(const std::vector<Event>& events);
 
 /// The events that nobody took back, in the order in which they happened. Retractions themselves
 /// are not among them. Takes events in any order and gives the same answer for every order;

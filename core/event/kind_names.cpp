@@ -31,6 +31,9 @@ struct NameOf {
   std::string_view operator()(const EggSac&) const { return "egg sac"; }
   std::string_view operator()(const Pulled&) const { return "pulled"; }
   std::string_view operator()(const Counted&) const { return "counted"; }
+  std::string_view operator()(const RuleSet&) const { return "rule set"; }
+  std::string_view operator()(const RoundStarted&) const { return "round started"; }
+  std::string_view operator()(const RoundEnded&) const { return "round ended"; }
   std::string_view operator()(const Retracted&) const { return "retracted"; }
 };
 

@@ -6,8 +6,8 @@ namespace rackside {
 namespace {
 
 constexpr std::array<std::string_view, all_signs.size()> words{
-    "dark abdomen", "plump abdomen",    "sluggish",     "sealed in",
-    "stretched",    "brighter colours", "active again", "on its back",
+    "dark abdomen",     "plump abdomen", "sluggish",    "sealed in",          "stretched",
+    "brighter colours", "active again",  "on its back", "shrivelled abdomen",
 };
 
 std::string_view trimmed(std::string_view text) {

@@ -13,19 +13,21 @@
 namespace rackside {
 
 enum class Sign : std::uint8_t {
-  DarkAbdomen,      // the bald patch has turned dark and glossy
+  DarkAbdomen,  // the bald patch has turned dark and glossy
   PlumpAbdomen,
   Sluggish,
-  SealedIn,         // retreat closed with web or soil
-  Stretched,        // long, stretched posture
+  SealedIn,   // retreat closed with web or soil
+  Stretched,  // long, stretched posture
   BrighterColours,
-  ActiveAgain,      // after weeks of hiding
+  ActiveAgain,  // after weeks of hiding
   OnItsBack,
+  ShrivelledAbdomen,  // no sign of a moult: mostly thirst
 };
 
 inline constexpr std::array all_signs{
-    Sign::DarkAbdomen, Sign::PlumpAbdomen,    Sign::Sluggish,    Sign::SealedIn,
-    Sign::Stretched,   Sign::BrighterColours, Sign::ActiveAgain, Sign::OnItsBack,
+    Sign::DarkAbdomen, Sign::PlumpAbdomen, Sign::Sluggish,
+    Sign::SealedIn,    Sign::Stretched,    Sign::BrighterColours,
+    Sign::ActiveAgain, Sign::OnItsBack,    Sign::ShrivelledAbdomen,
 };
 
 [[nodiscard]] std::string_view sign_word(Sign sign);
@@ -38,12 +40,12 @@ class SignSet {
   constexpr SignSet(std::initializer_list<Sign> signs) {
     for (const Sign sign : signs) insert(sign);
   }
-  constexpr void insert(Sign sign) { bits_ = static_cast<std::uint8_t>(bits_ | bit(sign)); }
+  constexpr void insert(Sign sign) { bits_ = static_cast<std::uint16_t>(bits_ | bit(sign)); }
   [[nodiscard]] constexpr bool has(Sign sign) const { return (bits_ & bit(sign)) != 0; }
   [[nodiscard]] constexpr bool empty() const { return bits_ == 0; }
   /// What is in this set or in `other`.
   [[nodiscard]] constexpr SignSet with(SignSet other) const {
-    other.bits_ = static_cast<std::uint8_t>(other.bits_ | bits_);
+    other.bits_ = static_cast<std::uint16_t>(other.bits_ | bits_);
     return other;
   }
   [[nodiscard]] std::vector<Sign> signs() const;
@@ -51,10 +53,10 @@ class SignSet {
   bool operator==(const SignSet&) const = default;
 
  private:
-  static constexpr std::uint8_t bit(Sign sign) {
-    return static_cast<std::uint8_t>(1u << static_cast<unsigned>(sign));
+  static constexpr std::uint16_t bit(Sign sign) {
+    return static_cast<std::uint16_t>(1u << static_cast<unsigned>(sign));
   }
-  std::uint8_t bits_ = 0;
+  std::uint16_t bits_ = 0;
 };
 
 /// "dark abdomen; sealed in"; empty for none.

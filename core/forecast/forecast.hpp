@@ -10,6 +10,9 @@
 
 namespace rackside {
 
+struct CollectionModel;
+struct Evidence;
+
 /// The phase of the moult cycle that is most probable.
 enum class Phase {
   Hardening,  // has moulted lately; the new skin is still soft
@@ -51,5 +54,26 @@ struct Forecast {
 
   bool operator==(const Forecast&) const = default;
 };
+
+/// What a moult strip draws beside the observations: where the next moult may be, day by day.
+struct MoultDensity {
+  double first_day = 0;               // of `a_day[0]`, in days after `as_of`; negative: it may have been
+  std::vector<double> a_day;          // probability of each day, in order
+  double median = 0;                  // days after `as_of`
+  std::array<double, 2> half{};       // in which it is with 50 %
+  std::array<double, 2> nine_tenths{};  // ... with 90 %
+  std::vector<Day> moults;            // on record before, the oldest first
+
+  bool operator==(const MoultDensity&) const = default;
+};
+
+/// The forecast of the animal whose evidence this is, from what `model` has learnt of the
+/// collection. Evidence must not reach beyond `as_of` by more than the day it falls on.
+/// Reasons take most of the time; what only counts can do without them.
+enum class Reasons { Told, LeftOut };
+[[nodiscard]] Forecast forecast(const CollectionModel& model, const Evidence& evidence,
+                                const Moment& as_of, Reasons reasons = Reasons::Told);
+[[nodiscard]] MoultDensity moult_density(const CollectionModel& model, const Evidence& evidence,
+                                         const Moment& as_of);
 
 }  // namespace rackside

@@ -20,7 +20,9 @@ T pick(std::initializer_list<T> choices) {
   return *rc::gen::elementOf(std::vector<T>(choices));
 }
 
-std::string any_word() { return pick<std::string>({"", "cricket", "a \"quoted\", word", "Ätzend"}); }
+std::string any_word() {
+  return pick<std::string>({"", "cricket", "a \"quoted\", word", "Ätzend"});
+}
 
 Place any_place() { return {any_word(), any_word(), any_word()}; }
 
@@ -37,17 +39,17 @@ SignSet any_signs() {
 }
 
 Details any_animal() {
-  return AnimalAdded{.key = any_word(),
-                     .species = any_word(),
-                     .common_name = any_word(),
-                     .sex = pick({Sex::Unknown, Sex::Female, Sex::Male}),
-                     .stage = pick({Stage::Unknown, Stage::Sling, Stage::Adult, Stage::MatureMale}),
-                     .instar = *rc::gen::maybe(rc::gen::inRange(1, 12)) ? std::optional<int>{3}
-                                                                       : std::nullopt,
-                     .born = any_day(),
-                     .acquired = any_day(),
-                     .source = any_word(),
-                     .count = *rc::gen::inRange(1, 4)};
+  return AnimalAdded{
+      .key = any_word(),
+      .species = any_word(),
+      .common_name = any_word(),
+      .sex = pick({Sex::Unknown, Sex::Female, Sex::Male}),
+      .stage = pick({Stage::Unknown, Stage::Sling, Stage::Adult, Stage::MatureMale}),
+      .instar = *rc::gen::maybe(rc::gen::inRange(1, 12)) ? std::optional<int>{3} : std::nullopt,
+      .born = any_day(),
+      .acquired = any_day(),
+      .source = any_word(),
+      .count = *rc::gen::inRange(1, 4)};
 }
 
 Details any_offer() {
@@ -85,21 +87,32 @@ constexpr std::array<Maker, std::variant_size_v<Details>> makers{
     [](std::int64_t) -> Details {
       return Sexed{pick({Sex::Female, Sex::Male}), pick({Stage::Unknown, Stage::MatureMale})};
     },
-    [](std::int64_t) -> Details { return TemperatureRead{Celsius{23.5}, any_word()}; },
-    [](std::int64_t) -> Details { return HumidityRead{Percent{70}, any_word()}; },
+    [](std::int64_t) -> Details {
+      return TemperatureRead{Celsius{23.5}, any_word()};
+    },
+    [](std::int64_t) -> Details {
+      return HumidityRead{Percent{70}, any_word()};
+    },
     [](std::int64_t) -> Details { return Noted{}; },
     [](std::int64_t) -> Details { return Paired{animal_number(*rc::gen::inRange(0, animals))}; },
     [](std::int64_t) -> Details { return EggSac{}; },
     [](std::int64_t) -> Details { return Pulled{}; },
     [](std::int64_t) -> Details { return Counted{*rc::gen::inRange(0, 200)}; },
+    [](std::int64_t) -> Details {
+      return RuleSet{pick({RuleScope::Collection, RuleScope::Species, RuleScope::Animal}),
+                     any_word(), any_word(), any_word()};
+    },
+    [](std::int64_t) -> Details { return RoundStarted{any_word()}; },
+    [](std::int64_t order) -> Details {
+      return RoundEnded{event_number(*rc::gen::inRange<std::int64_t>(0, order + 3))};
+    },
     [](std::int64_t order) -> Details {
       return Retracted{event_number(*rc::gen::inRange<std::int64_t>(0, order + 3))};
     },
 };
 
 Event any_event(std::int64_t order) {
-  Event event = make_event(order, *rc::gen::inRange(0, 200), animal_number(0),
-                           *any_details(order));
+  Event event = make_event(order, *rc::gen::inRange(0, 200), animal_number(0), *any_details(order));
   event.by = any_word();
   event.note = any_word();
   event.animal.reset();
@@ -118,8 +131,12 @@ EventId event_number(std::int64_t order) { return EventId{numbered(order)}; }
 
 Code tub_number(int number) {
   for (char last = '0';; ++last) {
-    const std::string body = {'0', '0', code_alphabet[static_cast<std::size_t>(number / 28)],
-                              code_alphabet[static_cast<std::size_t>(number % 28)], '0', last};
+    const std::string body = {'0',
+                              '0',
+                              code_alphabet[static_cast<std::size_t>(number / 28)],
+                              code_alphabet[static_cast<std::size_t>(number % 28)],
+                              '0',
+                              last};
     if (const auto code = make_code(CodeKind::Enclosure, body)) return *code;
   }
 }
@@ -143,9 +160,8 @@ Event make_event(std::int64_t order, double hour, AnimalId animal, Details detai
 }
 
 rc::Gen<Details> any_details(std::int64_t order) {
-  return rc::gen::exec([order] {
-    return makers[*rc::gen::inRange<std::size_t>(0, makers.size())](order);
-  });
+  return rc::gen::exec(
+      [order] { return makers[*rc::gen::inRange<std::size_t>(0, makers.size())](order); });
 }
 
 rc::Gen<std::vector<Event>> any_log(int most) {

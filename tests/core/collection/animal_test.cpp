@@ -63,6 +63,39 @@ TEST_CASE("signs tapped one by one in one visit are seen together, the next visi
   CHECK(fold({dark, plump, make_event(3, 30, animal, Looked{})}).signs.empty());
 }
 
+TEST_CASE("a shed is in the tub until it is taken out") {
+  const Event shed = make_event(1, 1, animal, ShedFound{});
+  CHECK(fold({shed}).shed_in_tub == at_hour(1));
+  const auto taken_out = fold({shed, make_event(2, 2, animal, ShedRemoved{})});
+  CHECK_FALSE(taken_out.shed_in_tub);
+  CHECK(taken_out.shed_removed == at_hour(2));
+}
+
+TEST_CASE("on its back counts from the first of the looks in a row, and ends with the moult") {
+  const auto back = [](std::int64_t order, double hour) {
+    return make_event(order, hour, animal, Looked{{Sign::OnItsBack}});
+  };
+  CHECK(fold({back(1, 10), back(2, 20)}).on_its_back_since == at_hour(10));
+  CHECK(fold({back(1, 1), make_event(2, 4, animal, Looked{}), back(3, 9)}).on_its_back_since ==
+        at_hour(9));
+  CHECK_FALSE(fold({back(1, 1), make_event(2, 2, animal, Moulted{})}).on_its_back_since);
+}
+
+TEST_CASE("the last meal and the share of refusals are remembered") {
+  const auto state =
+      fold({make_event(1, 1, animal, Offered{Outcome::Took, "roach nymph", 2, Millimetres{9}}),
+            make_event(2, 2, animal, Offered{Outcome::Refused, "cricket"})});
+  CHECK(state.meal == Meal{"roach nymph", 2, Millimetres{9}});
+  CHECK(state.offers == 2);
+  CHECK(state.refusals == 1);
+}
+
+TEST_CASE("a female guards her sac until it is pulled") {
+  const Event sac = make_event(1, 1, animal, EggSac{});
+  CHECK(fold({sac}).guards_sac_since == at_hour(1));
+  CHECK_FALSE(fold({sac, make_event(2, 2, animal, Pulled{})}).guards_sac_since);
+}
+
 TEST_CASE("undoing a moult gives back the instar") {
   const auto state = fold({make_event(1, 1, animal, ShedFound{}),
                            make_event(2, 2, animal, Retracted{event_number(1)})});

@@ -1,0 +1,114 @@
+#include "core/forecast/level.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/forecast/normal.hpp"
+
+namespace rackside {
+namespace {
+
+std::size_t stage_index(Stage stage) {
+  return stage == Stage::MatureMale ? 3 : static_cast<std::size_t>(stage);
+}
+
+}  // namespace
+
+LevelFilter::LevelFilter(const LevelParameters& p, const SpeciesShift& shift, Stage stage,
+                         std::optional<int> instar)
+    : parameters_(&p), shift_(shift), adult_(stage == Stage::Adult || stage == Stage::MatureMale) {
+  const std::size_t at = stage_index(stage);
+  const double apart = shift.level + (adult_ ? shift.adult : 0);
+  level_.mean = p.start[at] + apart;
+  double spread = p.start_spread;
+  if (instar) {
+    const std::size_t from = stage == Stage::Unknown ? 2 : at;
+    level_.mean = p.start[from] + apart;
+    if (!adult_) level_.mean += p.per_instar * (*instar - p.instar_reference[from]);
+    spread = p.known_start_spread;
+  } else if (stage == Stage::Unknown) {
+    spread = std::hypot(spread, 0.4);  // anything from a sling to an adult
+  }
+  level_.variance =
+      spread * spread + shift.level_variance + (adult_ ? shift.adult_variance : 0);
+  list_ways();
+}
+
+void LevelFilter::list_ways() {
+  const LevelParameters& p = *parameters_;
+  const double variance = within() * within();
+  const double seen = 1 - p.unseen_share;
+  // Two or three cycles in a row: the log of a sum of lengths that each grow by exp(drift), with
+  // its variance by the delta method.
+  const double grow = std::exp(drift_at(level_.mean));
+  const double two = 1 + grow;
+  const double three = two + grow * grow;
+  const double squares = 1 + grow * grow;
+  ways_ = {{{seen * (1 - p.wide_share), 0, variance, 0},
+            {seen * p.wide_share, 0, variance * p.wide_factor * p.wide_factor, 0},
+            {p.unseen_share * seen, std::log(two), variance * squares / (two * two), 1},
+            {p.unseen_share * p.unseen_share, std::log(three),
+             variance * (squares + grow * grow * grow * grow) / (three * three), 2}}};
+}
+
+double LevelFilter::drift_at(double level) const {
+  if (adult_) return parameters_->adult_drift;
+  return parameters_->drift + shift_.drift - parameters_->pull * (level - parameters_->pull_at);
+}
+
+Level LevelFilter::advanced(const Level& level) const {
+  const double keeps = adult_ ? 1 : 1 - parameters_->pull;
+  return {level.mean + drift_at(level.mean),
+          keeps * keeps * level.variance + parameters_->wander * parameters_->wander +
+              (adult_ ? 0 : shift_.drift_variance)};
+}
+
+LengthMixture LevelFilter::length_of(const Level& level) const {
+  const LevelParameters& p = *parameters_;
+  const double narrow = within();
+  const double wide = narrow * p.wide_factor;
+  return {{{1 - p.wide_share, level.mean, std::sqrt(level.variance + narrow * narrow)},
+           {p.wide_share, level.mean, std::sqrt(level.variance + wide * wide)}}};
+}
+
+double LevelFilter::observe(const LoggedCycle& cycle) {
+  double log_likelihood = 0;
+  if (cycle.start == LoggedCycle::Start::Arrival) {
+    // Of a cycle that began before the animal came only the rest r is known, with density
+    // S(r) / E[length] (renewal theory: the arrival falls anywhere). S(r) is the censored
+    // observation below; dividing by exp(level) shifts a normal level down by its variance.
+    log_likelihood = level_.variance / 2 - level_.mean;
+    level_.mean -= level_.variance;
+  }
+  const bool open = cycle.running || cycle.start == LoggedCycle::Start::Arrival;
+  const double high = open ? HUGE_VAL : cycle.high;
+  double total = 0, hidden = 0, mean = 0, square = 0;
+  for (const Way& way : ways_) {
+    const double noise = way.variance + cycle.noise;
+    const double predicted = level_.variance + noise;
+    const Truncated seen = truncate_normal(level_.mean + way.offset, std::sqrt(predicted),
+                                           cycle.low, high);
+    const double weight = way.weight * seen.mass;
+    const double gain = level_.variance / predicted;
+    Level after{level_.mean + gain * (seen.mean - way.offset - level_.mean),
+                level_.variance * (1 - gain) + gain * gain * seen.variance};
+    for (int moults = 0; moults < way.unseen + (cycle.running ? 0 : 1); ++moults)
+      after = advanced(after);
+    total += weight;
+    if (way.unseen > 0) hidden += weight;
+    mean += weight * after.mean;
+    square += weight * (after.variance + after.mean * after.mean);
+  }
+  mean /= total;
+  hid_a_moult_ = hidden / total;
+  level_ = {mean, std::max(1e-6, square / total - mean * mean)};
+  return log_likelihood + std::log(total);
+}
+
+double follow(LevelFilter& filter, const CycleHistory& history) {
+  double log_likelihood = 0;
+  for (const LoggedCycle& cycle : history.cycles) log_likelihood += filter.observe(cycle);
+  return log_likelihood;
+}
+
+}  // namespace rackside

@@ -1,0 +1,112 @@
+#pragma once
+// How long this animal's cycles are. The level is the mean of the logarithm of the cycle that runs;
+// it starts where the species and the stage put it, drifts upwards from moult to moult, wanders a
+// little, and every cycle on record tells of it. A scalar Kalman filter with censored observations
+// and a mixture of ways in which an interval can come about (MODEL.md, "Lengths").
+
+#include <array>
+#include <optional>
+#include <vector>
+
+#include "core/event/details.hpp"
+#include "core/forecast/priors.hpp"
+
+namespace rackside {
+
+struct LevelParameters {
+  std::array<double, stages> start{};  // mean log length of the first cycle here, by stage
+  double start_spread = 0;             // between animals of one species and stage
+  double known_start_spread = 0;       // the same where the instar is known
+  double per_instar = 0;
+  double drift = 0;        // of growing animals, a moult
+  double adult_drift = 0;  // of those that came as adults
+  double pull = 0;         // the drift falls by this much for each unit of level above pull_at
+  double pull_at = 0;
+  double wander = 0;
+  double within = 0;        // of growing animals
+  double adult_within = 0;  // of those that came as adults
+  double wide_share = 0, wide_factor = 1;
+  double unseen_share = 0;
+  std::array<double, stages> instar_reference{};
+};
+
+/// How one species differs from the collection.
+struct SpeciesShift {
+  double level = 0, drift = 0;  // of growing animals
+  double adult = 0;             // what is added to `level` for those that came as adults
+  double level_variance = 0, drift_variance = 0, adult_variance = 0;
+};
+
+struct Level {
+  double mean = 0;
+  double variance = 0;
+};
+
+/// One stretch between two moults on record, or less where an end is missing. Bounds are of the
+/// logarithm of its length; `noise` is the variance the uncertain first moult adds.
+struct LoggedCycle {
+  enum class Start : std::uint8_t { Moult, Arrival };
+
+  double low = 0, high = 0, noise = 0;
+  Start start = Start::Moult;
+  bool running = false;  // no moult has ended it yet; only `low` is known
+};
+
+struct CycleHistory {
+  Stage stage = Stage::Unknown;
+  std::optional<int> instar;
+  std::vector<LoggedCycle> cycles;
+};
+
+/// One way in which the length of the cycle that runs may be distributed: log length normal.
+struct LengthComponent {
+  double weight = 0, mean = 0, deviation = 0;
+};
+using LengthMixture = std::array<LengthComponent, 2>;
+
+class LevelFilter {
+ public:
+  LevelFilter(const LevelParameters& parameters, const SpeciesShift& shift, Stage stage,
+              std::optional<int> instar);
+
+  /// Learns from `cycle` and moves on to the next one (unless it is running). Returns the log
+  /// likelihood of what was seen.
+  double observe(const LoggedCycle& cycle);
+
+  [[nodiscard]] const Level& level() const { return level_; }
+  /// The chance that the cycle observed last hid a moult that nobody saw.
+  [[nodiscard]] double hid_a_moult() const { return hid_a_moult_; }
+  /// How long the cycle at hand is, from moult to moult, whether or not either was seen.
+  [[nodiscard]] LengthMixture length() const { return length_of(level_); }
+  /// The same for the one after it.
+  [[nodiscard]] LengthMixture next_length() const { return length_of(advanced(level_)); }
+
+ private:
+  [[nodiscard]] double within() const {
+    return adult_ ? parameters_->adult_within : parameters_->within;
+  }
+  [[nodiscard]] double drift_at(double level) const;
+  [[nodiscard]] Level advanced(const Level& level) const;
+  [[nodiscard]] LengthMixture length_of(const Level& level) const;
+
+  // A way in which the interval between two moults on record can come about.
+  struct Way {
+    double weight = 0;
+    double offset = 0;    // of the log of the interval against the level
+    double variance = 0;  // around it
+    int unseen = 0;       // moults inside it that nobody saw
+  };
+  void list_ways();
+
+  const LevelParameters* parameters_;
+  std::array<Way, 4> ways_;
+  SpeciesShift shift_;
+  bool adult_;
+  Level level_;
+  double hid_a_moult_ = 0;
+};
+
+/// All of `history` after one another. Returns its log likelihood.
+double follow(LevelFilter& filter, const CycleHistory& history);
+
+}  // namespace rackside

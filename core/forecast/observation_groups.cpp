@@ -1,0 +1,117 @@
+#include "core/forecast/observation_groups.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace rackside {
+namespace {
+
+constexpr std::size_t most_in_a_row = 6;  // of meals taken or looks without a sign
+
+std::string day_text(double day) {
+  return format_day(Day{std::chrono::days{std::lround(std::floor(day))}});
+}
+
+bool is_offer(const Observation& o) { return o.kind == Observation::Kind::Offer; }
+bool took(const Observation& o) { return o.outcome == Outcome::Took; }
+
+// What it was last offered and did the same with each time, the last first.
+std::vector<const Observation*> last_row_of_offers(std::span<const Observation> all) {
+  std::vector<const Observation*> row;
+  for (auto it = all.rbegin(); it != all.rend(); ++it) {
+    if (!is_offer(*it)) continue;
+    if (!row.empty() && took(*it) != took(*row.back())) break;
+    if (took(*it) && row.size() == most_in_a_row) break;
+    row.push_back(&*it);
+  }
+  return row;
+}
+
+std::vector<EventId> ids_of(const std::vector<const Observation*>& row) {
+  std::vector<EventId> ids;
+  for (const Observation* o : row) ids.push_back(o->event);
+  return ids;
+}
+
+std::string usual_refusals(const Habits& habits) {
+  const double taken = habits.offer[static_cast<std::size_t>(Appetite::Feeding)][0];
+  const double one_in = 1 / std::max(1e-3, 1 - taken);
+  if (one_in < 1.5) return "it often refuses";
+  return fmt::format("it usually refuses 1 in {:.0f}", one_in);
+}
+
+ObservationGroup meals(const std::vector<const Observation*>& row, const Habits& habits) {
+  const std::string last = day_text(row.front()->day);
+  const std::string first = day_text(row.back()->day);
+  std::string text;
+  if (took(*row.front()))
+    text = row.size() == 1 ? fmt::format("took its last meal, on {}", last)
+                           : fmt::format("took its last {} meals, the latest on {}", row.size(), last);
+  else if (row.size() == 1)
+    text = fmt::format("did not take its last meal, on {}; {}", last, usual_refusals(habits));
+  else
+    text = fmt::format("did not take its last {} meals, since {}; {}", row.size(), first,
+                       usual_refusals(habits));
+  return {std::move(text), ids_of(row)};
+}
+
+// The row of meals before the last one, where that one ended a fast.
+std::optional<ObservationGroup> refusals_before(std::span<const Observation> all,
+                                                const std::vector<const Observation*>& last_row) {
+  const auto length = static_cast<std::size_t>(last_row.back() - all.data());
+  const auto row = last_row_of_offers(all.first(length));
+  if (row.size() < 2 || took(*row.front())) return std::nullopt;
+  return ObservationGroup{fmt::format("before that, refused {} meals from {} to {}", row.size(),
+                                      day_text(row.back()->day), day_text(row.front()->day)),
+                          ids_of(row)};
+}
+
+std::optional<ObservationGroup> looks_with(std::span<const Observation> all, Sign sign) {
+  std::vector<const Observation*> row;
+  for (const Observation& o : all)
+    if (!is_offer(o) && o.signs.has(sign)) row.push_back(&o);
+  if (row.empty()) return std::nullopt;
+  const std::string last = day_text(row.back()->day);
+  return ObservationGroup{row.size() == 1
+                              ? fmt::format("{} seen on {}", sign_word(sign), last)
+                              : fmt::format("{} seen {} times since {}, the latest on {}",
+                                            sign_word(sign), row.size(), day_text(row[0]->day), last),
+                          ids_of(row)};
+}
+
+std::optional<ObservationGroup> last_looks_without(std::span<const Observation> all) {
+  std::vector<const Observation*> row;
+  for (auto it = all.rbegin(); it != all.rend() && row.size() < most_in_a_row; ++it) {
+    if (is_offer(*it)) continue;
+    if (!it->signs.empty()) break;
+    row.push_back(&*it);
+  }
+  if (row.empty()) return std::nullopt;
+  return ObservationGroup{row.size() == 1
+                              ? fmt::format("nothing unusual seen on {}", day_text(row[0]->day))
+                              : fmt::format("nothing unusual seen in the last {} looks, since {}",
+                                            row.size(), day_text(row.back()->day)),
+                          ids_of(row)};
+}
+
+}  // namespace
+
+std::vector<ObservationGroup> group_observations(std::span<const Observation> all,
+                                                 const Habits& habits) {
+  std::vector<ObservationGroup> groups;
+  const auto add = [&groups](std::optional<ObservationGroup> group) {
+    if (group) groups.push_back(std::move(*group));
+  };
+  if (const auto row = last_row_of_offers(all); !row.empty()) {
+    add(meals(row, habits));
+    if (took(*row.front())) add(refusals_before(all, row));
+  }
+  for (const Sign sign : all_signs) add(looks_with(all, sign));
+  add(last_looks_without(all));
+  return groups;
+}
+
+}  // namespace rackside

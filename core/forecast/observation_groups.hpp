@@ -1,0 +1,21 @@
+#pragma once
+// Observations that belong together for a reader: meals refused in a row, looks that saw the same.
+
+#include <span>
+#include <string>
+#include <vector>
+
+#include "core/forecast/habits.hpp"
+
+namespace rackside {
+
+struct ObservationGroup {
+  std::string text;  // in plain words
+  std::vector<EventId> events;
+};
+
+/// Of the cycle that runs. `habits` are those of the animal: they say what is usual for it.
+[[nodiscard]] std::vector<ObservationGroup> group_observations(
+    std::span<const Observation> observations, const Habits& habits);
+
+}  // namespace rackside

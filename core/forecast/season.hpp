@@ -1,0 +1,15 @@
+#pragma once
+// The season as a tilt of each day's chance.
+
+#include <array>
+
+namespace rackside {
+
+/// Weights of the cosine and the sine of the year, then of the half year, on the log scale. All 0:
+/// no season.
+using Season = std::array<double, 4>;
+
+/// How much likelier than on average a moult is on this day; 1 where no season shows.
+[[nodiscard]] double season_tilt(const Season& season, double day);
+
+}  // namespace rackside

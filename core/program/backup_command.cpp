@@ -1,0 +1,40 @@
+#include "core/program/backup_command.hpp"
+
+#include <fmt/format.h>
+#include <unistd.h>
+
+#include <CLI/CLI.hpp>
+
+#include "core/store/backup.hpp"
+
+namespace rackside::program {
+namespace {
+
+bool tell_progress(double share) {
+  if (isatty(STDERR_FILENO) != 0) {
+    fmt::print(stderr, "\r{:3.0f} %{}", share * 100, share < 1 ? "" : "\n");
+    std::fflush(stderr);
+  }
+  return true;
+}
+
+Result<int> back_up_log(const std::string& to, const Desk& desk) {
+  const auto end = back_up(desk.log, to, tell_progress);
+  if (!end) return tl::unexpected(end.error());
+  fmt::print("{} holds the whole log, and was read back.\n", to);
+  return done;
+}
+
+}  // namespace
+
+Command add_backup_command(CLI::App& parser) {
+  const auto to = std::make_shared<std::string>();
+  CLI::App* command = parser.add_subcommand(
+      "backup",
+      "Copy the log into a new file while it is in use. The copy is read back before it gets its "
+      "name; a file that is there already is never replaced.");
+  command->add_option("--to", *to, "the new file")->type_name("PATH")->required();
+  return {command, [to](Desk& desk) { return back_up_log(*to, desk); }};
+}
+
+}  // namespace rackside::program

@@ -1,0 +1,10 @@
+#pragma once
+
+#include "core/program/command.hpp"
+
+namespace rackside::program {
+
+/// Looks whether the log is whole.
+[[nodiscard]] Command add_check_command(CLI::App& parser);
+
+}  // namespace rackside::program

@@ -1,0 +1,40 @@
+#pragma once
+// How rackside-log is put together: one file a subcommand, one line each in commands.cpp.
+//
+// A subcommand's file has one function that declares its words to the parser and gives back what is
+// to be done when it was chosen. The work finds the log and the clock on its desk and ends with an
+// exit code or an Error, whose sentence the program says.
+
+#include <filesystem>
+#include <functional>
+#include <vector>
+
+#include "core/clock/clock.hpp"
+#include "core/clock/id_source.hpp"
+#include "core/values/result.hpp"
+
+namespace CLI {
+class App;
+}
+
+namespace rackside::program {
+
+inline constexpr int done = 0;
+inline constexpr int failed = 1;       // said in one sentence on stderr
+inline constexpr int wrong_words = 2;  // what was typed cannot be understood
+
+struct Desk {
+  std::filesystem::path log;
+  Clock& clock;
+  IdSource& ids;
+};
+
+struct Command {
+  CLI::App* words = nullptr;  // belongs to the program's parser
+  std::function<Result<int>(Desk&)> work;
+};
+
+/// Declares every subcommand to `parser`, in the order of the help.
+[[nodiscard]] std::vector<Command> add_commands(CLI::App& parser);
+
+}  // namespace rackside::program

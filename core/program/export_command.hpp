@@ -1,0 +1,10 @@
+#pragma once
+
+#include "core/program/command.hpp"
+
+namespace rackside::program {
+
+/// Writes the records as CSV files.
+[[nodiscard]] Command add_export_command(CLI::App& parser);
+
+}  // namespace rackside::program

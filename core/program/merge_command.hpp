@@ -1,0 +1,10 @@
+#pragma once
+
+#include "core/program/command.hpp"
+
+namespace rackside::program {
+
+/// Takes over what another kiosk recorded.
+[[nodiscard]] Command add_merge_command(CLI::App& parser);
+
+}  // namespace rackside::program

@@ -1,0 +1,61 @@
+#include "core/program/today_command.hpp"
+
+#include <fmt/format.h>
+
+#include <CLI/CLI.hpp>
+
+#include "core/program/whole_log.hpp"
+#include "core/round/plan_text.hpp"
+#include "core/store/sqlite_log.hpp"
+
+namespace rackside::program {
+namespace {
+
+struct Words {
+  std::string as_of;
+  bool json = false;
+};
+
+// The last moment of `day`: everything that was recorded on it counts.
+Moment end_of(Day day, Clock& clock) {
+  const Instant utc = Instant{day} + std::chrono::days{1} - std::chrono::milliseconds{1};
+  const std::chrono::minutes offset = clock.offset_at(utc);
+  return Moment{utc - offset, offset};
+}
+
+Result<Moment> moment_of(const Words& words, Clock& clock) {
+  if (words.as_of.empty()) return clock.now();
+  return parse_day(words.as_of).map([&](Day day) { return end_of(day, clock); });
+}
+
+Result<int> today(const Words& words, Desk& desk) {
+  const auto moment = moment_of(words, desk.clock);
+  if (!moment) return tl::unexpected(moment.error());
+  auto log = SqliteLog::open(desk.log, Access::Read);
+  if (!log) return tl::unexpected(log.error());
+  const auto whole = read_whole_log(**log, *moment);
+  if (!whole) return tl::unexpected(whole.error());
+  const DayPlan plan =
+      plan_day(whole->collection, whole->forecasts, whole->rules, whole->climate, *moment);
+  const Preparation ready = prepare(plan, whole->collection, whole->rules.collection.margin);
+  auto* const write = words.json ? plan_as_json : plan_as_text;
+  fmt::print("{}{}", write(plan, ready, whole->collection), words.json ? "\n" : "");
+  return done;
+}
+
+}  // namespace
+
+Command add_today_command(CLI::App& parser) {
+  const auto words = std::make_shared<Words>();
+  CLI::App* command = parser.add_subcommand(
+      "today",
+      "Print what to carry and what to do at each tub, in walking order, with the reasons.");
+  command
+      ->add_option("--as-of", words->as_of,
+                   "the plan as it stood at the end of that day (default: now)")
+      ->type_name("DATE");
+  command->add_flag("--json", words->json, "one JSON object instead of text");
+  return {command, [words](Desk& desk) { return today(*words, desk); }};
+}
+
+}  // namespace rackside::program

@@ -1,0 +1,46 @@
+#!/usr/bin/env bash
+# A short feeding round on a virtual display, by real scans and taps, with a picture of each step.
+#   demo/walk.sh LOG FOLDER [WIDTHxHEIGHT] [PALETTE]
+set -eu
+cd "$(dirname "$0")/.."
+. demo/prepare.sh
+log="$1"
+pictures="$2"
+size="${3:-1280x800}"
+palette="${4:-day}"
+mkdir -p "$pictures"
+
+work="$(mktemp -d)"
+told="$work/told"
+: >"$told"
+trap 'kill "$kiosk" "$screen" 2>/dev/null || true; rm -rf "$work"' EXIT
+
+exec 3<>"$work/number"
+Xvfb -displayfd 3 -screen 0 "${size}x24" -nolisten tcp >/dev/null 2>&1 &
+screen=$!
+for _ in $(seq 100); do [ -s "$work/number" ] && break; sleep 0.05; done
+DISPLAY=":$(head -n 1 "$work/number")"
+export DISPLAY
+
+SDL_VIDEODRIVER=x11 build/bin/rackside --log "$log" --window "$size" --palette "$palette" \
+  --by "Ines Kaltenberg" --tell-to "$told" &
+kiosk=$!
+xdotool search --sync --onlyvisible --name Rackside >/dev/null
+
+scan() { xdotool type --delay 4 "$1"$'\n'; sleep 0.7; }
+picture() {
+  xdotool mousemove 0 0
+  sleep 0.3
+  import -window root "$pictures/$1.png"
+  say "$pictures/$1.png: $2"
+}
+card() { build/bin/rackside-labels cards --code "$1"; }
+
+# The first due tubs, in walking order.
+mapfile -t tubs < <(build/bin/rackside-log --log "$log" today --json |
+  python3 -c 'import json,sys; [print(t["enclosure"]) for t in json.load(sys.stdin)["due"][:3]]')
+
+sleep 3
+picture 1-round "today's round"
+scan "${tubs[0]}"
+picture 2-tub "the first tub that is due, opened by its label"

@@ -1,0 +1,43 @@
+#pragma once
+// What `update` asks the shell to do. Every result comes back as an intent.
+
+#include <variant>
+#include <vector>
+
+#include "core/event/event.hpp"
+
+namespace rackside::kiosk {
+
+/// Write the drafts in one transaction. Answer: Saved.
+struct SaveDrafts {
+  std::vector<Draft> drafts;
+  bool operator==(const SaveDrafts&) const = default;
+};
+/// Read who lives where. Answer: RosterLoaded.
+struct LoadRoster {
+  bool operator==(const LoadRoster&) const = default;
+};
+/// Read everything and forecast every animal. Answer: OverviewReady.
+struct LoadOverview {
+  bool operator==(const LoadOverview&) const = default;
+};
+/// Read one animal. Answer: HistoryLoaded.
+struct LoadHistory {
+  Code tub;
+  AnimalId animal;
+  bool operator==(const LoadHistory&) const = default;
+};
+/// Forecast one animal anew from these events. Answer: ForecastReady.
+struct ForecastAnimal {
+  AnimalId animal;
+  std::vector<Event> events;
+  bool operator==(const ForecastAnimal&) const = default;
+};
+struct Quit {
+  bool operator==(const Quit&) const = default;
+};
+
+using Effect =
+    std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal, Quit>;
+
+}  // namespace rackside::kiosk

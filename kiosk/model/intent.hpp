@@ -1,0 +1,158 @@
+#pragma once
+// Everything that can happen to the kiosk: what people do, what readers read, what workers bring
+// back. The only way into `update`.
+
+#include <map>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/action/action.hpp"
+#include "core/care/rule_book.hpp"
+#include "core/climate/room_climate.hpp"
+#include "core/collection/collection.hpp"
+#include "core/event/event.hpp"
+#include "core/forecast/forecast.hpp"
+#include "core/round/round.hpp"
+
+namespace rackside::kiosk {
+
+enum class ScreenName { Round, Carry, Summary, Tub, Keypad, Find, Records };
+
+// People -------------------------------------------------------------------------------------
+
+/// A tap on a tile, or the same by an action card.
+struct Record {
+  Action action = Action::Undo;
+  bool operator==(const Record&) const = default;
+};
+struct Show {
+  ScreenName screen = ScreenName::Round;
+  bool operator==(const Show&) const = default;
+};
+/// Out of what is open now, to where one came from.
+struct Close {
+  bool operator==(const Close&) const = default;
+};
+struct OpenTub {
+  Code code;
+  bool operator==(const OpenTub&) const = default;
+};
+/// The next page of the tiles, on panels that do not hold all of them.
+struct TurnTiles {
+  bool operator==(const TurnTiles&) const = default;
+};
+/// Another of the animals that share the open tub.
+struct NextResident {
+  bool operator==(const NextResident&) const = default;
+};
+/// One key of the on-screen keypad or keyboard, or of a real one: UTF-8 of one character.
+struct Typed {
+  std::string character;
+  bool operator==(const Typed&) const = default;
+};
+struct Erase {
+  bool operator==(const Erase&) const = default;
+};
+struct Enter {
+  bool operator==(const Enter&) const = default;
+};
+/// To this page of the list that is open, counted from 0.
+struct Turn {
+  int page = 0;
+  bool operator==(const Turn&) const = default;
+};
+/// Takes back one event from the records of the open animal.
+struct TakeBack {
+  EventId event;
+  bool operator==(const TakeBack&) const = default;
+};
+/// Sets out on a round, or ends the one that is under way.
+struct SetOut {
+  bool operator==(const SetOut&) const = default;
+};
+struct EndRound {
+  bool operator==(const EndRound&) const = default;
+};
+/// Leaves the program. The shell asks for it on the window's close and on SIGTERM.
+struct Leave {
+  bool operator==(const Leave&) const = default;
+};
+
+// Readers ------------------------------------------------------------------------------------
+
+enum class ReadBy { Wedge, Camera };
+
+/// What a reader delivered, as it came.
+struct CodeRead {
+  std::string text;
+  ReadBy by = ReadBy::Wedge;
+  bool operator==(const CodeRead&) const = default;
+};
+/// A reader came, went, or has something to say to the person holding the tub.
+struct ReaderSays {
+  std::string sentence;  // empty: nothing any more
+  bool operator==(const ReaderSays&) const = default;
+};
+
+// Workers ------------------------------------------------------------------------------------
+
+/// The events of the roster kinds, folded: who lives where. Comes first, soon after the start.
+struct RosterLoaded {
+  Result<Collection> collection;
+  bool operator==(const RosterLoaded&) const = default;
+};
+/// A round that was under way when the log was read: what was planned when it began, and what has
+/// been written since.
+struct RoundSoFar {
+  Round round;
+  DayPlan plan;
+  std::vector<Event> since;
+  bool operator==(const RoundSoFar&) const = default;
+};
+/// All events, folded, and the forecasts for them. Takes longer.
+struct OverviewReady {
+  Collection collection;
+  std::map<AnimalId, Forecast> forecasts;
+  RuleBook rules;
+  RoomClimate climate;
+  std::optional<RoundSoFar> round;
+  bool operator==(const OverviewReady&) const = default;
+};
+struct ForecastReady {
+  Forecast forecast;
+  bool operator==(const ForecastReady&) const = default;
+};
+/// The events of one animal, for the tub that asked for it.
+struct HistoryLoaded {
+  Code tub;
+  AnimalId animal;
+  Result<std::vector<Event>> events;
+  bool operator==(const HistoryLoaded&) const = default;
+};
+/// The drafts are on the disk (as these events), or they are not and nothing was written.
+struct Saved {
+  std::vector<Draft> drafts;
+  Result<std::vector<Event>> events;
+  bool operator==(const Saved&) const = default;
+};
+/// Nothing but the passing of time.
+struct Tick {
+  bool operator==(const Tick&) const = default;
+};
+
+using Intent =
+    std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Typed, Erase, Enter, Turn,
+                 TakeBack, SetOut, EndRound, Leave, CodeRead, ReaderSays, RosterLoaded, OverviewReady, ForecastReady,
+                 HistoryLoaded, Saved, Tick>;
+
+/// What arrives with every intent, because `update` knows neither a clock nor chance.
+struct Stamp {
+  Moment now;
+  EventId fresh;  // for the event that this intent may lead to
+
+  bool operator==(const Stamp&) const = default;
+};
+
+}  // namespace rackside::kiosk

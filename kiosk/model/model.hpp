@@ -1,0 +1,102 @@
+#pragma once
+// All the kiosk knows. A plain value; screens are drawn from nothing else.
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/care/rule_book.hpp"
+#include "core/climate/room_climate.hpp"
+#include "core/collection/collection.hpp"
+#include "core/forecast/forecast.hpp"
+#include "core/round/summary.hpp"
+#include "kiosk/model/intent.hpp"
+
+namespace rackside::kiosk {
+
+/// How a notice is meant: a word and a mark go with each, never colour alone.
+enum class Tone { Done, Tell, Problem };
+
+struct Notice {
+  Tone tone = Tone::Tell;
+  std::string sentence;
+  bool operator==(const Notice&) const = default;
+};
+
+/// What the undo line offers to take back.
+struct UndoOffer {
+  EventId event;
+  AnimalId animal;
+  std::optional<Code> enclosure;
+  std::string what;  // "refused"
+  bool operator==(const UndoOffer&) const = default;
+};
+
+/// The walk that is under way, or has just ended.
+struct RoundPage {
+  RoundSoFar so_far;
+  Progress progress;
+  bool operator==(const RoundPage&) const = default;
+};
+
+/// The tub that is open, and the animal in it that is shown.
+struct TubPage {
+  Code code;
+  std::size_t shown = 0;              // index into the tub's residents
+  std::optional<AnimalId> animal;     // whose history this is; none in an empty tub
+  std::optional<std::vector<Event>> history;  // absent until it is read
+  Phase tiles_for = Phase::Feeding;  // fixed while the tub is open: tiles never jump under a finger
+  int tile_page = 0;
+  bool operator==(const TubPage&) const = default;
+};
+
+struct Model {
+  ScreenName screen = ScreenName::Round;
+  Moment now;
+  std::string by;  // who is at the kiosk
+
+  bool roster_known = false;
+  bool overview_known = false;
+  Collection collection;
+  std::map<AnimalId, Forecast> forecasts;
+  RuleBook rules;
+  RoomClimate climate;
+
+  DayPlan plan;             // as things stand; made anew when the round screen comes up
+  bool plan_stale = false;
+  std::optional<RoundPage> round;
+  std::optional<Summary> summary;  // of the round that ended last
+
+  std::optional<TubPage> tub;
+  std::optional<Code> awaited;  // scanned, unknown here, looked for in the log just now
+  std::string keypad;      // characters of a half-entered code
+  std::string find_words;  // what is looked for
+  int list_page = 0;
+  bool list_turned = false;  // by hand; until then the round's list follows the walk
+
+  std::optional<Notice> notice;
+  std::string reader_says;
+  std::optional<UndoOffer> undo;
+  std::vector<EventId> saving;  // handed to the store, not yet acknowledged
+  std::optional<Moment> last_touched;
+
+  bool operator==(const Model&) const = default;
+};
+
+/// Seconds without a touch or scan after which the kiosk goes back to the round.
+inline constexpr std::chrono::minutes idle_return{5};
+
+/// The animal on the tub screen as its whole history leaves it (or as the roster knows it, while
+/// the history is being read). None when no tub is open or nobody lives in it.
+[[nodiscard]] std::optional<AnimalState> shown_animal(const Model& model);
+
+/// Rackside's own place for a tub in the lists: walking order, then code.
+[[nodiscard]] std::vector<const EnclosureState*> walking_order(const Collection& collection);
+
+/// The tubs whose code, species, common name, key or place have a word that begins with each
+/// of `words`, in walking order. No words: none.
+[[nodiscard]] std::vector<const EnclosureState*> found_tubs(const Collection& collection,
+                                                            std::string_view words);
+
+}  // namespace rackside::kiosk

@@ -1,0 +1,126 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "kiosk/model/steps.hpp"
+
+namespace rackside::kiosk {
+namespace {
+
+// A thumb that bounces on the glass records once.
+constexpr std::chrono::milliseconds bounce{700};
+
+const Event* newest(const std::vector<Event>& history) {
+  const auto found = std::ranges::max_element(history, {}, &Event::id);
+  return found == history.end() ? nullptr : &*found;
+}
+
+bool bounced(const Model& model, const Details& details, const Stamp& stamp) {
+  if (!model.saving.empty()) return true;
+  const Event* last = newest(*model.tub->history);
+  return last != nullptr && last->details == details && model.undo &&
+         model.undo->event == last->id && stamp.now.utc - last->when.moment.utc < bounce;
+}
+
+std::optional<std::string> why_not(const Model& model) {
+  if (!model.tub) return "Scan a tub first, then the card. Nothing was recorded.";
+  const auto animal = shown_animal(model);
+  if (!animal || animal->life != Life::Living)
+    return "Nobody lives in this tub. Nothing was recorded.";
+  if (!model.tub->history) return "Still reading this animal's records. Tap again in a moment.";
+  return std::nullopt;
+}
+
+Effects save(Model& model, Draft draft) {
+  model.saving.push_back(draft.id);
+  return {SaveDrafts{{std::move(draft)}}};
+}
+
+Draft draft_for(const Model& model, const Stamp& stamp, Details details) {
+  return Draft{.id = stamp.fresh,
+               .by = model.by,
+               .when = When{stamp.now, Precision::Exact},
+               .animal = model.tub->animal,
+               .enclosure = model.tub->code,
+               .details = std::move(details),
+               .note = {}};
+}
+
+std::string what_was(const Details& details) {
+  if (const auto* looked = std::get_if<Looked>(&details))
+    return looked->signs.empty() ? "nothing unusual" : format_signs(looked->signs);
+  if (const auto* offered = std::get_if<Offered>(&details)) {
+    for (const Action action : {Action::Took, Action::Refused, Action::LeftOvernight})
+      if (std::get<Offered>(*details_of(action)).outcome == offered->outcome)
+        return std::string(action_word(action));
+  }
+  return std::string(kind_name(details));
+}
+
+void remember(Model& model, const Event& event) {
+  const bool shown = model.tub && event.animal && model.tub->animal == event.animal;
+  if (!shown || !model.tub->history) {
+    apply(model.collection, event);
+    return;
+  }
+  model.tub->history->push_back(event);
+  if (const auto animal = fold_animal(*model.tub->history)) replace(model.collection, *animal);
+}
+
+void after_retraction(Model& model, const Event& event) {
+  const EventId target = std::get<Retracted>(event.details).target;
+  if (model.undo && model.undo->event == target) model.undo.reset();
+  tell(model, Tone::Done, "Undone. Both entries stay in the records.");
+}
+
+void after_record(Model& model, const Event& event) {
+  const std::string what = what_was(event.details);
+  tell(model, Tone::Done, fmt::format("Saved: {}.", what));
+  model.undo = UndoOffer{event.id, *event.animal, event.enclosure, what};
+}
+
+}  // namespace
+
+Effects record(Model& model, Action action, const Stamp& stamp) {
+  if (action == Action::Undo) {
+    if (model.undo) return take_back(model, model.undo->event, stamp);
+    tell(model, Tone::Tell, "There is nothing to undo here. The records hold what was entered.");
+    return {};
+  }
+  if (const auto reason = why_not(model)) {
+    tell(model, Tone::Problem, *reason);
+    return {};
+  }
+  const Details details = *details_of(action);
+  if (bounced(model, details, stamp)) return {};
+  return save(model, draft_for(model, stamp, details));
+}
+
+Effects take_back(Model& model, EventId event, const Stamp& stamp) {
+  if (!model.tub || !model.saving.empty()) return {};
+  return save(model, draft_for(model, stamp, Retracted{event}));
+}
+
+Effects on_saved(Model& model, const Saved& saved) {
+  for (const Draft& draft : saved.drafts) std::erase(model.saving, draft.id);
+  if (!saved.events) {
+    tell(model, Tone::Problem, saved.events.error().sentence);
+    return {};
+  }
+  Effects effects;
+  for (const Event& event : *saved.events) {
+    remember(model, event);
+    note_for_round(model, event);
+    if (!event.animal) continue;
+    model.plan_stale = true;
+    if (std::holds_alternative<Retracted>(event.details))
+      after_retraction(model, event);
+    else
+      after_record(model, event);
+    if (model.tub && model.tub->animal == event.animal && model.tub->history)
+      effects.push_back(ForecastAnimal{*event.animal, *model.tub->history});
+  }
+  return effects;
+}
+
+}  // namespace rackside::kiosk

@@ -1,0 +1,46 @@
+#pragma once
+// The parts of `update`, one a subject. Each changes the model in place and returns effects.
+
+#include <vector>
+
+#include "kiosk/model/effect.hpp"
+#include "kiosk/model/intent.hpp"
+#include "kiosk/model/model.hpp"
+
+namespace rackside::kiosk {
+
+using Effects = std::vector<Effect>;
+
+// scan.cpp: codes, from whatever reader
+[[nodiscard]] Effects on_code(Model& model, std::string_view text, const Stamp& stamp);
+[[nodiscard]] Effects open_tub(Model& model, const Code& code);
+[[nodiscard]] Effects show_resident(Model& model, std::size_t index);
+
+// record.cpp: what is written
+[[nodiscard]] Effects record(Model& model, Action action, const Stamp& stamp);
+[[nodiscard]] Effects take_back(Model& model, EventId event, const Stamp& stamp);
+[[nodiscard]] Effects on_saved(Model& model, const Saved& saved);
+
+// round.cpp: the walk along the racks
+[[nodiscard]] Effects set_out(Model& model, const Stamp& stamp);
+[[nodiscard]] Effects end_round(Model& model, const Stamp& stamp);
+/// Makes the day's plan anew where it has gone stale.
+void refresh_plan(Model& model);
+void note_for_round(Model& model, const Event& event);
+void take_round(Model& model, std::optional<RoundSoFar> round);
+
+// entry.cpp: keypad and find
+[[nodiscard]] Effects on_typed(Model& model, const std::string& character, const Stamp& stamp);
+void on_erase(Model& model);
+[[nodiscard]] Effects on_enter(Model& model, const Stamp& stamp);
+
+// loaded.cpp: what workers bring
+[[nodiscard]] Effects on_history(Model& model, const HistoryLoaded& loaded, const Stamp& stamp);
+[[nodiscard]] Effects on_roster(Model& model, const RosterLoaded& loaded);
+void on_overview(Model& model, const OverviewReady& ready);
+
+inline void tell(Model& model, Tone tone, std::string sentence) {
+  model.notice = Notice{tone, std::move(sentence)};
+}
+
+}  // namespace rackside::kiosk

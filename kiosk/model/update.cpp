@@ -1,0 +1,111 @@
+#include "kiosk/model/update.hpp"
+
+#include "kiosk/model/steps.hpp"
+
+namespace rackside::kiosk {
+namespace {
+
+struct Step {
+  Model& model;
+  const Stamp& stamp;
+
+  Effects operator()(const Record& i) const { return record(model, i.action, stamp); }
+  Effects operator()(const Show& i) const {
+    show(i.screen);
+    return {};
+  }
+  Effects operator()(const Close&) const {
+    // Whatever was half entered stays and is there again when one comes back.
+    show(model.screen == ScreenName::Records && model.tub ? ScreenName::Tub : ScreenName::Round);
+    if (model.screen == ScreenName::Round) model.tub.reset();
+    return {};
+  }
+  Effects operator()(const OpenTub& i) const { return open_tub(model, i.code); }
+  Effects operator()(const TurnTiles&) const {
+    if (model.tub) ++model.tub->tile_page;
+    return {};
+  }
+  Effects operator()(const NextResident&) const {
+    return model.tub ? show_resident(model, model.tub->shown + 1) : Effects{};
+  }
+  Effects operator()(const Typed& i) const { return on_typed(model, i.character, stamp); }
+  Effects operator()(const Erase&) const {
+    on_erase(model);
+    return {};
+  }
+  Effects operator()(const Enter&) const { return on_enter(model, stamp); }
+  Effects operator()(const Turn& i) const {
+    model.list_page = std::max(0, i.page);
+    model.list_turned = true;
+    return {};
+  }
+  Effects operator()(const TakeBack& i) const { return take_back(model, i.event, stamp); }
+  Effects operator()(const SetOut&) const { return set_out(model, stamp); }
+  Effects operator()(const EndRound&) const { return end_round(model, stamp); }
+  Effects operator()(const Leave&) const { return {Quit{}}; }
+  Effects operator()(const CodeRead& i) const { return on_code(model, i.text, stamp); }
+  Effects operator()(const ReaderSays& i) const {
+    model.reader_says = i.sentence;
+    return {};
+  }
+  Effects operator()(const RosterLoaded& i) const {
+    return on_roster(model, i);
+  }
+  Effects operator()(const OverviewReady& i) const {
+    on_overview(model, i);
+    return {};
+  }
+  Effects operator()(const ForecastReady& i) const {
+    model.forecasts.insert_or_assign(i.forecast.animal, i.forecast);
+    return {};
+  }
+  Effects operator()(const HistoryLoaded& i) const { return on_history(model, i, stamp); }
+  Effects operator()(const Saved& i) const { return on_saved(model, i); }
+  Effects operator()(const Tick&) const { return when_idle(); }
+
+ private:
+  void show(ScreenName screen) const {
+    model.screen = screen;
+    model.list_page = 0;
+    model.list_turned = false;
+    model.notice.reset();
+    if (screen == ScreenName::Round || screen == ScreenName::Carry) refresh_plan(model);
+  }
+  Effects when_idle() const {
+    const bool idle = model.last_touched &&
+                      stamp.now.utc - model.last_touched->utc >= idle_return;
+    if (!idle) return {};
+    model.last_touched.reset();
+    show(ScreenName::Round);
+    model.tub.reset();
+    model.undo.reset();
+    // A new day changes forecasts and what is due, also when nothing was recorded.
+    return {LoadOverview{}};
+  }
+};
+
+bool by_a_person(const Intent& intent) {
+  return !(std::holds_alternative<RosterLoaded>(intent) ||
+           std::holds_alternative<OverviewReady>(intent) ||
+           std::holds_alternative<ForecastReady>(intent) ||
+           std::holds_alternative<HistoryLoaded>(intent) || std::holds_alternative<Saved>(intent) ||
+           std::holds_alternative<ReaderSays>(intent) || std::holds_alternative<Tick>(intent));
+}
+
+}  // namespace
+
+Next update(Model model, const Intent& intent, const Stamp& stamp) {
+  model.now = stamp.now;
+  if (by_a_person(intent)) model.last_touched = stamp.now;
+  Effects effects = std::visit(Step{model, stamp}, intent);
+  return {std::move(model), std::move(effects)};
+}
+
+Next begin(std::string by, Moment now) {
+  Model model;
+  model.by = std::move(by);
+  model.now = now;
+  return {std::move(model), {LoadRoster{}, LoadOverview{}}};
+}
+
+}  // namespace rackside::kiosk

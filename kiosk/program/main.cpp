@@ -1,0 +1,119 @@
+// rackside: the kiosk. Opens what it needs, puts it together, runs.
+
+#include <fmt/format.h>
+
+#include <cstdio>
+#include <fstream>
+
+#include "core/clock/system_clock.hpp"
+#include "core/clock/system_ids.hpp"
+#include "core/store/default_path.hpp"
+#include "core/store/kiosk_lock.hpp"
+#include "core/store/sqlite_log.hpp"
+#include "fonts/font_files.hpp"
+#include "kiosk/program/options.hpp"
+#include "kiosk/shell/effect_runner.hpp"
+#include "kiosk/shell/loop.hpp"
+
+namespace rackside::kiosk {
+namespace {
+
+int say(const Error& error) {
+  fmt::print(stderr, "rackside: {}{}{}\n", error.sentence, error.where.empty() ? "" : " ",
+             error.where);
+  return 1;
+}
+
+PaletteName palette_named(const std::string& name) {
+  if (name == "dusk") return PaletteName::Dusk;
+  if (name == "night") return PaletteName::Night;
+  return PaletteName::Day;
+}
+
+// SDL for the life of this object.
+struct Sdl {
+  bool started;
+  Sdl() {
+    // Real touch would otherwise come twice, as a finger and as a mouse.
+    SDL_SetHint(SDL_HINT_TOUCH_MOUSE_EVENTS, "0");
+    SDL_SetHint(SDL_HINT_MOUSE_TOUCH_EVENTS, "0");
+    started = SDL_Init(SDL_INIT_VIDEO) == 0;
+  }
+  ~Sdl() { SDL_Quit(); }
+};
+
+Window open_window(const Options& options) {
+  const bool whole = options.width == 0;
+  return Window(SDL_CreateWindow("Rackside", SDL_WINDOWPOS_UNDEFINED, SDL_WINDOWPOS_UNDEFINED,
+                                 whole ? 1280 : options.width, whole ? 800 : options.height,
+                                 whole ? SDL_WINDOW_FULLSCREEN_DESKTOP : SDL_WINDOW_RESIZABLE));
+}
+
+Renderer open_renderer(SDL_Window* window) {
+  Renderer renderer(SDL_CreateRenderer(window, -1, 0));
+  if (!renderer) renderer.reset(SDL_CreateRenderer(window, -1, SDL_RENDERER_SOFTWARE));
+  return renderer;
+}
+
+Panel panel_for(SDL_Renderer* renderer, const Options& options) {
+  int width = 0;
+  int height = 0;
+  SDL_GetRendererOutputSize(renderer, &width, &height);
+  Panel panel = panel_of(width, height);
+  if (options.pixels_per_mm > 0) panel.pixels_per_mm = options.pixels_per_mm;
+  return panel;
+}
+
+struct Logs {
+  KioskLock lock;
+  std::unique_ptr<LogStore> writing;
+  std::unique_ptr<LogStore> reading;
+};
+
+Result<Logs> open_logs(const Options& options) {
+  auto path = options.log.empty() ? default_log_path() : Result<std::filesystem::path>(options.log);
+  if (!path) return tl::unexpected(path.error());
+  auto lock = KioskLock::take(*path);
+  if (!lock) return tl::unexpected(lock.error());
+  auto writing = SqliteLog::open(*path, Access::Write);
+  if (!writing) return tl::unexpected(writing.error());
+  auto reading = SqliteLog::open(*path, Access::Read);
+  if (!reading) return tl::unexpected(reading.error());
+  return Logs{std::move(*lock), std::move(*writing), std::move(*reading)};
+}
+
+int run(const Options& options) {
+  auto logs = open_logs(options);
+  if (!logs) return say(logs.error());
+  const Sdl sdl;
+  const Window window = sdl.started ? open_window(options) : nullptr;
+  const Renderer renderer = window ? open_renderer(window.get()) : nullptr;
+  if (!renderer)
+    return say({ErrorKind::Broken, "There is no screen to draw on. The log is untouched.", SDL_GetError()});
+  auto fonts = FontBook::open(running_program());
+  if (!fonts) return say(fonts.error());
+  SystemClock clock;
+  SystemIds ids(clock);
+  IntentQueue results(wake_loop);
+  std::ofstream told(options.tell_to, std::ios::app);
+  const auto tell = [&](const Notice& notice) {
+    if (told) told << notice.sentence << std::endl;
+  };
+  Loop* running = nullptr;
+  EffectRunner runner({std::move(logs->writing), std::move(logs->reading), clock, results, [&] { running->stop(); }});
+  Loop loop({window.get(), renderer.get(), **fonts, clock, ids, results,
+             [&](const Effect& effect) { runner.run(effect); }, tell, panel_for(renderer.get(), options),
+             palette_named(options.palette)});
+  running = &loop;
+  loop.run(options.by);
+  return 0;
+}
+
+}  // namespace
+}  // namespace rackside::kiosk
+
+int main(int count, char** words) {
+  const auto options = rackside::kiosk::read_options(count, words);
+  if (const int* code = std::get_if<int>(&options)) return *code;
+  return rackside::kiosk::run(std::get<rackside::kiosk::Options>(options));
+}

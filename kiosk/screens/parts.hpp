@@ -1,0 +1,59 @@
+#pragma once
+// Pieces that several screens share.
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "kiosk/model/model.hpp"
+#include "kiosk/scene/composer.hpp"
+#include "kiosk/view/list_view.hpp"
+#include "kiosk/view/strip_view.hpp"
+#include "kiosk/view/tub_view.hpp"
+
+namespace rackside::kiosk {
+
+/// The panel less its margin.
+[[nodiscard]] Box page(const Composer& composer);
+
+/// The way back, with a title beside it, across the top of `box`.
+void heading(Composer& composer, Box& box, std::string_view title, std::string_view detail = {});
+
+/// A row of equal keys along the bottom of `box`.
+struct KeyRow {
+  std::string word;
+  Intent intent;
+  Weight weight = Weight::Plain;
+};
+void key_row(Composer& composer, Box& box, const std::vector<KeyRow>& keys);
+
+/// The notice, in place of whatever stands at the bottom of `box`; takes nothing when there is none.
+void notice_line(Composer& composer, Box& box, const std::optional<Notice>& notice);
+
+/// How many rows of this height fit, and which page of how many is shown.
+struct Pages {
+  std::size_t rows = 1;
+  std::size_t page = 0;
+  std::size_t count = 1;
+  std::size_t first = 0;  // index of the first entry on the page
+};
+[[nodiscard]] Pages pages_of(std::size_t entries, std::size_t rows, int wanted);
+
+/// Keys to turn pages, down the right of `box`; takes nothing when there is one page.
+void page_keys(Composer& composer, Box& box, const Pages& pages);
+
+/// Tubs as rows to touch.
+void tub_rows(Composer& composer, Box box, const std::vector<TubLine>& lines, const Pages& pages);
+[[nodiscard]] double tub_row_height(const Composer& composer);
+/// As many of the tubs as fit, with keys to turn pages.
+void tub_list(Composer& composer, Box box, const std::vector<TubLine>& lines, int page_wanted);
+[[nodiscard]] std::size_t rows_in(const Box& box, double row);
+
+/// The moult strip, into the whole of `box`.
+void moult_strip(Composer& composer, Box box, const StripView& view);
+
+/// One record as a line.
+void record_line(Composer& composer, Box box, const RecordLine& line);
+
+}  // namespace rackside::kiosk

@@ -1,0 +1,39 @@
+#pragma once
+// The screens: one table, one function each, from the model to a scene.
+
+#include <array>
+#include <string_view>
+
+#include "kiosk/model/model.hpp"
+#include "kiosk/scene/composer.hpp"
+
+namespace rackside::kiosk {
+
+void compose_round(Composer& composer, const Model& model);
+void compose_carry(Composer& composer, const Model& model);
+void compose_summary(Composer& composer, const Model& model);
+void compose_tub(Composer& composer, const Model& model);
+void compose_records(Composer& composer, const Model& model);
+void compose_keypad(Composer& composer, const Model& model);
+void compose_find(Composer& composer, const Model& model);
+
+struct ScreenRow {
+  ScreenName screen;
+  std::string_view word;  // as other screens call it
+  void (*compose)(Composer&, const Model&);
+};
+
+inline constexpr std::array screens{
+    ScreenRow{ScreenName::Round, "the round", compose_round},
+    ScreenRow{ScreenName::Carry, "take along", compose_carry},
+    ScreenRow{ScreenName::Summary, "last round", compose_summary},
+    ScreenRow{ScreenName::Tub, "tub", compose_tub},
+    ScreenRow{ScreenName::Keypad, "type a code", compose_keypad},
+    ScreenRow{ScreenName::Find, "find", compose_find},
+    ScreenRow{ScreenName::Records, "records", compose_records},
+};
+
+/// The picture of the model on this panel.
+[[nodiscard]] Scene compose(const Model& model, const Panel& panel, const TextMetrics& metrics);
+
+}  // namespace rackside::kiosk

@@ -1,0 +1,165 @@
+#include <algorithm>
+#include <cmath>
+
+#include "kiosk/screens/parts.hpp"
+#include "kiosk/screens/screens.hpp"
+
+namespace rackside::kiosk {
+namespace {
+
+// Who and where; touching it leads back to the round.
+void who_block(Composer& composer, Box& box, const TubView& view) {
+  const Style species = composer.style(Step::Species, Face::Italic);
+  const Style small = composer.style(Step::Caption);
+  const Style code = composer.style(Step::Record, Face::Code);
+  const double height = std::max(composer.mm(least_target_mm),
+                                 composer.line_height(species) + 2 * composer.line_height(small));
+  Box block = box.take_top(height);
+  composer.touch(block, "back to the round", Close{});
+  Box arrow = block.take_left(composer.mm(6));
+  const double middle = arrow.middle().y;
+  composer.path({{{arrow.x + composer.mm(4), middle - composer.mm(3.4)}, {arrow.x + composer.mm(0.8), middle},
+                  {arrow.x + composer.mm(4), middle + composer.mm(3.4)}},
+                 false, false, composer.mm(0.9), Ink::Accent});
+  Box top = block.take_top(composer.line_height(small));
+  composer.text(top.take_right(composer.width(view.code, code)), view.code, code, Ink::Soft);
+  top.take_right(composer.mm(2));
+  composer.text(top, view.place, small, Ink::Soft);
+  Box name = block.take_top(composer.line_height(species));
+  composer.fitted(name, view.species, Face::Italic, 4.6, 2.8, 1);
+  Box line = block.take_top(composer.line_height(small));
+  if (!view.neighbours.empty())
+    composer.text(line.take_right(composer.width(view.neighbours, small)), view.neighbours, small, Ink::Soft);
+  composer.text(line, view.who, small, Ink::Soft);
+}
+
+void state_block(Composer& composer, Box& box, const TubView& view) {
+  composer.rule(box);
+  box.take_top(composer.mm(1.2));
+  composer.fitted(box, view.state, Face::Bold, 7.3, 4.6, 2);
+  box.take_top(composer.mm(0.8));
+  const Style task = composer.style(Step::Instruction, Face::Bold);
+  if (view.urgent) {
+    const double side = composer.line_height(task);
+    composer.mark(Mark::Sign, {box.x, box.y, side, side});
+    Box rest = box;
+    rest.take_left(side + composer.mm(1.5));
+    const double before = rest.height;
+    composer.paragraph(rest, view.task, task, 2);
+    box.take_top(before - rest.height);
+  } else {
+    composer.paragraph(box, view.task, task, 2);
+  }
+  const Style also = composer.style(Step::Record);
+  for (const std::string& words : view.also)
+    if (box.height > composer.mm(26)) composer.paragraph(box, "also: " + words, also, 1);
+  if (view.caution) composer.paragraph(box, *view.caution, also, 2);
+}
+
+void why_and_strip(Composer& composer, Box box, const TubView& view) {
+  const Style small = composer.style(Step::Caption);
+  const double line = composer.line_height(small);
+  const double strip = view.strip ? composer.mm(21) : 0;
+  const auto room = static_cast<std::size_t>(std::max(0.0, (box.height - strip) / line));
+  const std::size_t shown = std::min({view.why.size(), room, std::size_t{3}});
+  Box why = box.take_bottom(line * static_cast<double>(shown));
+  for (std::size_t i = 0; i < shown; ++i)
+    composer.text(why.take_top(line), view.why[i], small, Ink::Soft);
+  if (!view.strip || box.height < composer.mm(14)) return;
+  box.take_top(composer.mm(1));
+  box.take_bottom(composer.mm(1));
+  const double most = composer.mm(50);
+  if (box.height > most) box.take_top(box.height - most);
+  moult_strip(composer, box, *view.strip);
+}
+
+struct Grid {
+  std::size_t columns;
+  std::size_t rows;
+  [[nodiscard]] std::size_t places() const { return columns * rows; }
+};
+
+Grid grid_of(const Composer& composer, const Box& box) {
+  const double gap = composer.mm(gap_mm);
+  const auto fit = [&](double size, double each) {
+    return static_cast<std::size_t>(std::max(1.0, std::floor((size + gap) / (each + gap))));
+  };
+  return {fit(box.width, composer.mm(usual_target_mm)), fit(box.height, composer.mm(17))};
+}
+
+void tile_grid(Composer& composer, const Box& box, const TubView& view, int wanted_page) {
+  const Grid grid = grid_of(composer, box);
+  const bool all = view.tiles.size() <= grid.places();
+  const std::size_t per_page = all ? view.tiles.size() : grid.places() - 1;
+  if (per_page == 0) return;
+  const std::size_t count = (view.tiles.size() + per_page - 1) / per_page;
+  const std::size_t first = static_cast<std::size_t>(wanted_page) % count * per_page;
+  const double gap = composer.mm(gap_mm);
+  const double width = (box.width - gap * static_cast<double>(grid.columns - 1)) / static_cast<double>(grid.columns);
+  const double height = (box.height - gap * static_cast<double>(grid.rows - 1)) / static_cast<double>(grid.rows);
+  const auto place = [&](std::size_t i) {
+    return Box{box.x + static_cast<double>(i % grid.columns) * (width + gap),
+               box.y + static_cast<double>(i / grid.columns) * (height + gap), width, height};
+  };
+  for (std::size_t i = 0; i < per_page && first + i < view.tiles.size(); ++i) {
+    const Tile& tile = view.tiles[first + i];
+    composer.tile(place(i), tile.mark, tile.word, Record{tile.action},
+                  tile.first ? Weight::First : Weight::Plain);
+  }
+  if (!all) composer.tile(place(grid.places() - 1), Mark::None, "more", TurnTiles{});
+}
+
+void latest_records(Composer& composer, Box box, const TubView& view) {
+  composer.touch(box, "records", Show{ScreenName::Records});
+  const double line = std::max(composer.line_height(composer.style(Step::Record)), composer.mm(4.8));
+  for (const RecordLine& record : view.records) {
+    if (box.height < line) return;
+    record_line(composer, box.take_top(line), record);
+  }
+}
+
+// What was just saved, with its undo; it stands where the records stand otherwise.
+void saved_line(Composer& composer, Box box, const TubView& view) {
+  if (view.undo) {
+    composer.key(box.take_right(composer.mm(26)), "undo", Record{Action::Undo});
+    box.take_right(composer.mm(gap_mm));
+  }
+  const Style words = composer.style(Step::Instruction, Face::Bold);
+  composer.rule(box, Ink::Text);
+  box.take_top(composer.mm(1));
+  if (view.notice) composer.fitted(box, view.notice->sentence, Face::Bold, 3.8, 2.6, 3);
+  else composer.paragraph(box, "Saving ...", words, 1, Ink::Soft);
+}
+
+void right_side(Composer& composer, Box box, const TubView& view, int tile_page) {
+  const bool telling = view.notice || view.saving;
+  const double line = std::max(composer.line_height(composer.style(Step::Record)), composer.mm(4.8));
+  const double bottom = std::max(composer.mm(18), std::min(5 * line, box.height * 0.24));
+  Box under = box.take_bottom(bottom);
+  box.take_bottom(composer.mm(gap_mm));
+  if (telling)
+    saved_line(composer, under, view);
+  else
+    latest_records(composer, under, view);
+  tile_grid(composer, box, view, tile_page);
+}
+
+}  // namespace
+
+void compose_tub(Composer& composer, const Model& model) {
+  const TubView view = view_tub(model);
+  Box box = page(composer);
+  const double gap = composer.mm(4);
+  Box hands = composer.panel().portrait() ? box.take_bottom(box.height * 0.52)
+                                          : box.take_right(box.width * 0.44);
+  if (composer.panel().portrait()) box.take_bottom(gap);
+  else box.take_right(gap);
+  who_block(composer, box, view);
+  state_block(composer, box, view);
+  why_and_strip(composer, box, view);
+  right_side(composer, hands, view, model.tub->tile_page);
+  if (!view.neighbours.empty())
+    composer.touch({box.x, box.y, box.width, composer.mm(least_target_mm)}, "next in this tub", NextResident{});
+}
+
+}  // namespace rackside::kiosk

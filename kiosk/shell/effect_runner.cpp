@@ -1,0 +1,73 @@
+#include "kiosk/shell/effect_runner.hpp"
+
+namespace rackside::kiosk {
+
+void EffectRunner::run(const Effect& effect) {
+  struct Run {
+    EffectRunner& runner;
+
+    void operator()(const SaveDrafts& e) const {
+      runner.writing_.add([&r = runner, e] { r.save(e); });
+    }
+    void operator()(const LoadRoster&) const {
+      runner.writing_.add([&r = runner] {
+        r.needs_.results.post(RosterLoaded{read_roster(*r.needs_.log)});
+      });
+    }
+    void operator()(const LoadOverview&) const {
+      runner.writing_.add([&r = runner] { r.load_overview(); });
+    }
+    void operator()(const LoadHistory& e) const {
+      runner.writing_.add([&r = runner, e] {
+        r.needs_.results.post(HistoryLoaded{e.tub, e.animal, r.needs_.log->read_animal(e.animal)});
+      });
+    }
+    void operator()(const ForecastAnimal& e) const {
+      runner.reading_.add([&r = runner, e] {
+        if (auto forecast = r.forecaster_.one(e.events, r.needs_.clock.now()))
+          r.needs_.results.post(ForecastReady{std::move(*forecast)});
+      });
+    }
+    void operator()(const Quit&) const { runner.needs_.quit(); }
+  };
+  std::visit(Run{*this}, effect);
+}
+
+void EffectRunner::save(const SaveDrafts& effect) {
+  auto events = needs_.log->append(effect.drafts, needs_.clock.now().utc);
+  for (const Draft& draft : effect.drafts)
+    if (draft.animal) touched_.insert(*draft.animal);
+  needs_.results.post(Saved{effect.drafts, std::move(events)});
+}
+
+// What is saved while the other thread reads would be missing from what it read; it is put right
+// on this thread, in order with the saves, before the result is posted.
+void EffectRunner::load_overview() {
+  touched_.clear();
+  reading_.add([this] {
+    auto ready = read_overview(*needs_.reading_log, forecaster_, needs_.clock.now());
+    if (!ready) {
+      report(ready.error());
+      return;
+    }
+    if (auto round = read_round(*needs_.reading_log, *ready)) ready->round = std::move(*round);
+    writing_.add([this, all = std::move(*ready)]() mutable { finish_overview(std::move(all)); });
+  });
+}
+
+void EffectRunner::finish_overview(OverviewReady ready) {
+  for (const AnimalId& animal : touched_) {
+    const auto events = needs_.log->read_animal(animal);
+    if (!events) continue;
+    if (const auto state = fold_animal(*events)) replace(ready.collection, *state);
+    run(ForecastAnimal{animal, *events});
+  }
+  touched_.clear();
+  needs_.results.post(std::move(ready));
+}
+
+void EffectRunner::report(Error error) {
+  needs_.results.post(RosterLoaded{tl::unexpected(std::move(error))});
+}
+
+}  // namespace rackside::kiosk

@@ -1,0 +1,30 @@
+#include "kiosk/shell/forecaster.hpp"
+
+namespace rackside::kiosk {
+
+void Forecaster::begin(std::vector<Event> room, const Moment& as_of) {
+  as_of_ = as_of;
+  surroundings_ = gather_surroundings(std::move(room), as_of.utc);
+  animals_.clear();
+}
+
+void Forecaster::take(const std::vector<Event>& events) {
+  if (auto evidence = gather_evidence(events, as_of_.utc, surroundings_))
+    animals_.push_back(std::move(*evidence));
+}
+
+std::map<AnimalId, Forecast> Forecaster::all() {
+  model_ = learn(animals_, wall_day(as_of_), &model_);
+  std::map<AnimalId, Forecast> forecasts;
+  for (const Evidence& evidence : animals_)
+    if (!evidence.ended) forecasts.emplace(evidence.animal, forecast(model_, evidence, as_of_));
+  return forecasts;
+}
+
+std::optional<Forecast> Forecaster::one(const std::vector<Event>& events, const Moment& as_of) {
+  const auto evidence = gather_evidence(events, as_of.utc, surroundings_);
+  if (!evidence) return std::nullopt;
+  return forecast(model_, *evidence, as_of);
+}
+
+}  // namespace rackside::kiosk

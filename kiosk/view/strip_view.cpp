@@ -1,0 +1,114 @@
+#include "kiosk/view/strip_view.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "kiosk/view/date_words.hpp"
+
+namespace rackside::kiosk {
+namespace {
+
+bool is_moult(const Event& event) {
+  return std::holds_alternative<Moulted>(event.details) ||
+         std::holds_alternative<ShedFound>(event.details);
+}
+
+std::optional<StripMark> strip_mark(const Event& event, Instant begin) {
+  const double day = days_between(begin, event.when.moment.utc);
+  const Mark mark = mark_of(event.details);
+  if (const auto* offered = std::get_if<Offered>(&event.details))
+    return StripMark{day, mark, offered->outcome == Outcome::Took};
+  if (const auto* looked = std::get_if<Looked>(&event.details))
+    return looked->signs.empty() ? std::nullopt : std::optional(StripMark{day, mark, true});
+  return std::nullopt;
+}
+
+// Indices of the events at which a cycle begins: the arrival and every moult.
+std::vector<std::size_t> beginnings(const std::vector<Event>& events) {
+  std::vector<std::size_t> list;
+  for (std::size_t i = 0; i < events.size(); ++i)
+    if (is_moult(events[i]) || std::holds_alternative<AnimalAdded>(events[i].details))
+      list.push_back(i);
+  return list;
+}
+
+StripCycle cycle_between(const std::vector<Event>& events, std::size_t from, std::size_t to) {
+  const Instant begin = events[from].when.moment.utc;
+  StripCycle cycle{.length = days_between(begin, events[to].when.moment.utc)};
+  for (std::size_t i = from; i < to; ++i)
+    if (const auto mark = strip_mark(events[i], begin)) cycle.marks.push_back(*mark);
+  return cycle;
+}
+
+double quantile(const Forecast& forecast, double probability) {
+  const auto index = static_cast<std::size_t>(std::lround(probability * 20)) - 1;
+  return forecast.next_moult[index];
+}
+
+// The density between two quantiles that stand for 5 % of the probability each; flat tails are
+// drawn down to nothing over the width of their neighbour.
+StripDensity density_of(const Forecast& forecast, double today) {
+  StripDensity result;
+  const auto& q = forecast.next_moult;
+  constexpr double share = 0.05;
+  constexpr double thinnest = 0.25;  // days; quantiles can coincide
+  const auto add = [&](double day, double density) {
+    result.day.push_back(today + day);
+    result.density.push_back(density);
+  };
+  add(q.front() - std::max(thinnest, q[1] - q[0]), 0);
+  for (std::size_t i = 0; i + 1 < q.size(); ++i)
+    add((q[i] + q[i + 1]) / 2, share / std::max(thinnest, q[i + 1] - q[i]));
+  add(q.back() + std::max(thinnest, q[q.size() - 1] - q[q.size() - 2]), 0);
+  result.q05 = today + q.front();
+  result.q25 = today + quantile(forecast, 0.25);
+  result.median = today + quantile(forecast, 0.5);
+  result.q75 = today + quantile(forecast, 0.75);
+  result.q95 = today + q.back();
+  return result;
+}
+
+std::string range_words(const Forecast& forecast, const Moment& now) {
+  const auto day_at = [&](double days) {
+    return now.day() + std::chrono::days{std::lround(days)};
+  };
+  const Day from = day_at(quantile(forecast, 0.25));
+  const Day to = day_at(quantile(forecast, 0.75));
+  if (to < now.day()) return "It has probably moulted already: look for a shed.";
+  if (from <= now.day())
+    return fmt::format("Moult most likely by {}.", day_words(std::max(to, now.day()), now.day()));
+  return fmt::format("Moult most likely {} to {}.", day_words(from, now.day()),
+                     day_words(to, now.day()));
+}
+
+}  // namespace
+
+std::optional<StripView> view_strip(const std::vector<Event>& history, const Forecast* forecast,
+                                    const Moment& now) {
+  const auto events = standing(history);
+  const auto begins = beginnings(events);
+  if (begins.empty()) return std::nullopt;
+  const Event& first = events[begins.back()];
+  const Instant begin = first.when.moment.utc;
+  StripView view;
+  view.begins = fmt::format("{} {}", is_moult(first) ? "moult" : "came",
+                            day_words(first.when.moment.day(), now.day()));
+  view.today = std::max(0.0, days_between(begin, now.utc));
+  for (std::size_t i = begins.back(); i < events.size(); ++i)
+    if (const auto mark = strip_mark(events[i], begin)) view.marks.push_back(*mark);
+  for (std::size_t i = begins.size(); i-- > 1 && view.before.size() < 2;)
+    if (is_moult(events[begins[i - 1]]))
+      view.before.push_back(cycle_between(events, begins[i - 1], begins[i]));
+  view.length = std::max(view.today * 1.1, 14.0);
+  if (forecast != nullptr && forecast->moult_expected) {
+    view.density = density_of(*forecast, view.today);
+    view.length = std::max(view.length, view.density->day.back() * 1.01);
+    view.words = range_words(*forecast, now);
+  }
+  for (const StripCycle& cycle : view.before) view.length = std::max(view.length, cycle.length);
+  return view;
+}
+
+}  // namespace rackside::kiosk

@@ -1,0 +1,121 @@
+#include "kiosk/view/tub_view.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+#include "core/care/instruction.hpp"
+#include "core/collection/place.hpp"
+#include "core/event/words.hpp"
+#include "kiosk/view/date_words.hpp"
+#include "kiosk/view/event_words.hpp"
+#include "kiosk/view/tiles.hpp"
+
+namespace rackside::kiosk {
+namespace {
+
+constexpr std::size_t records_shown = 5;
+
+std::string ordinal(int number) {
+  const int tens = number % 100;
+  const int ones = number % 10;
+  const char* ending = "th";
+  if (tens < 11 || tens > 13) {
+    if (ones == 1) ending = "st";
+    if (ones == 2) ending = "nd";
+    if (ones == 3) ending = "rd";
+  }
+  return fmt::format("{}{}", number, ending);
+}
+
+std::string who_words(const AnimalState& animal) {
+  std::string text;
+  const auto part = [&](std::string_view words) {
+    if (words.empty()) return;
+    if (!text.empty()) text += ", ";
+    text += words;
+  };
+  if (animal.count > 1) part(fmt::format("group of {}", animal.count));
+  if (animal.sex != Sex::Unknown && animal.stage != Stage::MatureMale) part(word_of(animal.sex));
+  if (animal.stage != Stage::Unknown) part(word_of(animal.stage));
+  if (animal.instar) part(ordinal(*animal.instar) + " instar");
+  part(animal.key);
+  return text;
+}
+
+void fill_living(TubView& view, const Model& model, const AnimalState& animal) {
+  const auto found = model.forecasts.find(animal.id);
+  const Forecast* forecast = found == model.forecasts.end() ? nullptr : &found->second;
+  const EnclosureState& enclosure = *model.collection.enclosure(model.tub->code);
+  const CareRules rules = model.rules.rules_for(animal);
+  const RackClimate air = model.climate.at(enclosure.place.rack);
+  const Instruction instruction = instruct(animal, forecast, rules, &air, model.now);
+  view.state = state_sentence(animal, forecast, rules, model.now);
+  view.urgent = instruction.urgent;
+  view.task = instruction.sentence;
+  for (const Task task : instruction.also) view.also.emplace_back(task_words(task));
+  view.caution = instruction.caution;
+  view.why = instruction.why;
+  if (model.tub->history) view.strip = view_strip(*model.tub->history, forecast, model.now);
+  const auto& order = tile_order(model.tub->tiles_for);
+  for (std::size_t i = 0; i < order.size(); ++i)
+    view.tiles.push_back({order[i], mark_of(order[i]), std::string(action_word(order[i])),
+                          i < first_tiles});
+  if (enclosure.residents.size() > 1)
+    view.neighbours =
+        fmt::format("{} of {} in this tub", model.tub->shown + 1, enclosure.residents.size());
+}
+
+void fill_gone(TubView& view, const Model& model, const AnimalState& animal) {
+  const Day today = model.now.day();
+  const Day ended = animal.ended->moment.day();
+  const char* how = animal.life == Life::Died ? "died" : "left";
+  view.state = fmt::format("Empty: it {} {}", how, ago_words(ended, today));
+  view.task = "Nothing to do here. What it left on record stays.";
+}
+
+}  // namespace
+
+TubView view_tub(const Model& model) {
+  TubView view;
+  const EnclosureState* enclosure = model.collection.enclosure(model.tub->code);
+  view.place = enclosure ? format_place(enclosure->place) : "";
+  view.code = model.tub->code.grouped();
+  view.notice = model.notice;
+  view.saving = !model.saving.empty();
+  const auto animal = shown_animal(model);
+  if (!animal) {
+    view.state = "Nobody lives in this tub yet";
+    return view;
+  }
+  view.species = display_name(*animal);
+  view.who = who_words(*animal);
+  if (animal->life == Life::Living)
+    fill_living(view, model, *animal);
+  else
+    fill_gone(view, model, *animal);
+  view.records = view_records(model);
+  view.records.resize(std::min(view.records.size(), records_shown));
+  if (model.undo) view.undo = model.undo->what;
+  return view;
+}
+
+std::vector<RecordLine> view_records(const Model& model) {
+  if (!model.tub || !model.tub->history) return {};
+  const auto& history = *model.tub->history;
+  std::set<EventId> stands;
+  for (const Event& event : standing(history)) stands.insert(event.id);
+  std::vector<RecordLine> lines;
+  for (const Event& event : history) {
+    if (std::holds_alternative<Retracted>(event.details)) continue;
+    const bool is_standing = stands.contains(event.id);
+    lines.push_back({event.id, mark_of(event.details), when_words(event.when, model.now),
+                     event_words(event, model.collection), event.by, !is_standing,
+                     is_standing && !std::holds_alternative<AnimalAdded>(event.details)});
+  }
+  std::ranges::reverse(lines);
+  return lines;
+}
+
+}  // namespace rackside::kiosk

@@ -1,0 +1,45 @@
+// rackside-labels: labels, cards and badges, printed and proven. Reads its options and runs the
+// subcommand that was asked for.
+
+#include <CLI/CLI.hpp>
+#include <clocale>
+
+#include "labels/program/commands.hpp"
+
+namespace {
+
+using namespace rackside;
+
+void add_commands(CLI::App& app, Session& session, Job& job) {
+  for (const auto add :
+       {add_sheet_command, add_batch_command, add_cards_command, add_shelves_command,
+        add_badges_command, add_proof_command, add_read_command, add_calibrate_command,
+        add_sheets_command, add_printers_command})
+    add(app, session, job);
+}
+
+}  // namespace
+
+int main(int argument_count, char** arguments) {
+  std::setlocale(LC_CTYPE, "");
+  CLI::App app("Labels for tubs, cards for the wall, badges for people, and reading them back.",
+               "rackside-labels");
+  Session session;
+  Job job;
+  app.add_option("--log", session.log_option,
+                 "the log to work on (default: rackside/log.db in the user's data folder)");
+  app.require_subcommand(1);
+  app.fallthrough();
+  app.footer(
+      "Exit codes: 0 all went well, 1 something was refused or failed, 2 wrong options.\n"
+      "`rackside-labels SUBCOMMAND --help` tells the options of each.");
+  add_commands(app, session, job);
+  try {
+    app.parse(argument_count, arguments);
+  } catch (const CLI::Success& help) {
+    return app.exit(help);
+  } catch (const CLI::ParseError& problem) {
+    return say_usage(std::string(problem.what()) + ". `rackside-labels --help` tells the options.");
+  }
+  return job();
+}

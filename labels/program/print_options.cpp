@@ -1,0 +1,130 @@
+#include "labels/program/print_options.hpp"
+
+#include <fmt/format.h>
+
+#include <fstream>
+#include <sstream>
+
+#include "labels/sheet/stock_file.hpp"
+
+namespace rackside {
+namespace {
+
+constexpr const char* own_sheets_name = "label-sheets.toml";
+constexpr const char* offsets_name = "label-offsets.toml";
+constexpr int least_dpi = 150;
+constexpr int most_dpi = 2400;
+
+Result<std::string> text_of_file(const std::filesystem::path& path) {
+  std::ifstream in(path, std::ios::binary);
+  std::ostringstream text;
+  if (in) text << in.rdbuf();
+  if (!in)
+    return failure(ErrorKind::NotFound, fmt::format("\"{}\" cannot be read.", path.string()));
+  return text.str();
+}
+
+Result<PrintOffset> offset_from(const Session& session, const PrintOptions& options) {
+  if (!options.offset.empty()) return parse_offset(options.offset);
+  const auto kept = kept_offsets(session);
+  if (!kept) return tl::unexpected(kept.error());
+  return offset_for(*kept, options.printer, options.sheet);
+}
+
+}  // namespace
+
+void add_sheet_options(CLI::App& command, PrintOptions& options) {
+  command
+      .add_option("--sheet", options.sheet,
+                  "kind of label sheet or roll; `rackside-labels sheets` lists them")
+      ->capture_default_str();
+  add_sheets_file_option(command, options);
+  add_resolution_option(command, options);
+  command
+      .add_option("--start", options.start,
+                  "first free cell of a used sheet: its number, or ROW,COLUMN")
+      ->capture_default_str();
+  command.add_option("--offset", options.offset,
+                     "move everything by RIGHT,DOWN millimetres, as the calibration page tells");
+}
+
+void add_resolution_option(CLI::App& command, PrintOptions& options) {
+  command.add_option("--dpi", options.dots_per_inch, "dots an inch of the printer: 203, 300, 600")
+      ->check(CLI::Range(least_dpi, most_dpi))
+      ->capture_default_str();
+}
+
+void add_sheets_file_option(CLI::App& command, PrintOptions& options) {
+  command.add_option("--sheets-file", options.sheets_file,
+                     "file of your own label sheets (default: label-sheets.toml beside the log)");
+}
+
+void add_proof_option(CLI::App& command, PrintOptions& options) {
+  command.add_flag("--without-proof", options.without_proof,
+                   "print without reading every label back first");
+}
+
+void add_output_options(CLI::App& command, PrintOptions& options, const std::string& default_file) {
+  options.out = default_file;
+  auto* out = command.add_option("-o,--out", options.out, "file to write: .pdf, .svg or .png")
+                  ->capture_default_str();
+  command
+      .add_option("--printer", options.printer,
+                  "send to this printer queue instead; `rackside-labels printers` lists them")
+      ->excludes(out);
+}
+
+Result<std::vector<Stock>> known_stock(const Session& session, const PrintOptions& options) {
+  std::filesystem::path file = options.sheets_file;
+  if (file.empty()) {
+    const auto log = session.log_path();
+    if (!log) return built_in_stock();
+    file = log->parent_path() / own_sheets_name;
+    if (!std::filesystem::exists(file)) return built_in_stock();
+  }
+  const auto text = text_of_file(file);
+  if (!text) return tl::unexpected(text.error());
+  const auto own = parse_stock(*text, file.string());
+  if (!own) return tl::unexpected(own.error());
+  return with_own(built_in_stock(), *own);
+}
+
+Result<SheetSettings> settings_from(const Session& session, const PrintOptions& options) {
+  const auto stock = known_stock(session, options).and_then([&](const std::vector<Stock>& all) {
+    return stock_named(all, options.sheet);
+  });
+  if (!stock) return tl::unexpected(stock.error());
+  const auto cell = parse_cell(*stock, options.start);
+  if (!cell) return tl::unexpected(cell.error());
+  const auto offset = offset_from(session, options);
+  if (!offset) return tl::unexpected(offset.error());
+  return SheetSettings{*stock, {options.dots_per_inch}, *offset, *cell};
+}
+
+Result<std::filesystem::path> offsets_file(const Session& session) {
+  const auto log = session.log_path();
+  if (!log) return tl::unexpected(log.error());
+  return log->parent_path() / offsets_name;
+}
+
+Result<std::vector<KeptOffset>> kept_offsets(const Session& session) {
+  const auto file = offsets_file(session);
+  if (!file || !std::filesystem::exists(*file)) return std::vector<KeptOffset>{};
+  const auto text = text_of_file(*file);
+  if (!text) return tl::unexpected(text.error());
+  return parse_offsets(*text, file->string());
+}
+
+Result<PrintOffset> parse_offset(const std::string& text) {
+  if (text.empty()) return PrintOffset{};
+  PrintOffset offset;
+  char comma = 0;
+  std::istringstream in(text);
+  in.imbue(std::locale::classic());
+  if (in >> offset.right >> comma >> offset.down && comma == ',' && in.peek() == EOF) return offset;
+  return failure(
+      ErrorKind::BadInput,
+      fmt::format("\"{}\" is no offset; say RIGHT,DOWN in millimetres, such as 0.5,-0.3.", text));
+}
+
+}  // namespace rackside

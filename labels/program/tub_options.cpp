@@ -1,0 +1,60 @@
+#include "labels/program/tub_options.hpp"
+
+#include <fmt/format.h>
+
+#include "core/collection/collection.hpp"
+
+namespace rackside {
+namespace {
+
+Result<Code> tub_code(const std::string& typed) {
+  const auto code = parse_typed_code(typed);
+  if (!code) return failure(code.error().kind, code.error().sentence, typed);
+  if (code->kind() == CodeKind::Enclosure) return *code;
+  return failure(ErrorKind::BadInput, fmt::format("{} is the code of a {}, not of a tub.",
+                                                  code->grouped(), kind_word(code->kind())));
+}
+
+Result<TubSelection> selection_from(const TubOptions& options) {
+  if (!options.rack.empty()) return TubsOnShelf{options.rack, options.shelf};
+  if (!options.source.empty()) return TubsOfSource{options.source};
+  if (options.tubs.empty()) return AllTubs{};
+  TheseTubs these;
+  for (const std::string& typed : options.tubs) {
+    const auto code = tub_code(typed);
+    if (!code) return tl::unexpected(code.error());
+    these.codes.push_back(*code);
+  }
+  return these;
+}
+
+}  // namespace
+
+void add_tub_options(CLI::App& command, TubOptions& options) {
+  auto* tub = command.add_option("--tub", options.tubs, "code of a tub; several may follow");
+  auto* rack = command.add_option("--rack", options.rack, "all tubs of this rack");
+  command.add_option("--shelf", options.shelf, "only this shelf of the rack")->needs(rack);
+  auto* source =
+      command.add_option("--source", options.source, "all living animals of this sac or source");
+  auto* all = command.add_flag("--all", options.all, "all tubs");
+  const std::vector<CLI::Option*> ways{tub, rack, source, all};
+  for (auto* one : ways)
+    for (auto* other : ways)
+      if (one != other) one->excludes(other);
+  command.add_flag("--not-stuck-on", options.not_stuck_on,
+                   "of these, only tubs whose label was not scanned since it was printed");
+}
+
+Result<std::vector<LabelContent>> contents_for(LogStore& log, const TubOptions& options) {
+  const auto selection = selection_from(options);
+  if (!selection) return tl::unexpected(selection.error());
+  auto roster = log.read_kinds(roster_kinds());
+  if (!roster) return tl::unexpected(roster.error());
+  const Collection collection = fold_collection(*std::move(roster));
+  const auto tubs = selected_tubs(collection, *selection,
+                                  options.not_stuck_on ? StuckOn::NotYet : StuckOn::Either);
+  if (!tubs) return tl::unexpected(tubs.error());
+  return label_contents(collection, *tubs);
+}
+
+}  // namespace rackside

@@ -1,0 +1,201 @@
+#include "labels/proof/label_proof.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <numbers>
+#include <random>
+#include <thread>
+
+#include "labels/proof/wear.hpp"
+#include "labels/reader/symbol_reader.hpp"
+#include "labels/render/paint.hpp"
+
+namespace rackside {
+namespace {
+
+// Damage is done at this many pixels a module and looked at with half as many, which is what a
+// camera has of a 0.5 mm module at 100 mm.
+constexpr int fine_pixels = 10;
+constexpr int shrinking = 2;
+
+// Every edge moves by this share of a module in the trial, by half of it in the quality estimate.
+constexpr double print_gain = 0.2;
+constexpr int faded_levels = 60;
+constexpr double scratch_modules = 0.4;
+constexpr double curve_radius = 25.0;  // millimetres: a round tub of 50 mm
+constexpr std::size_t most_threads = 8;
+
+// The symbol's own corner, without quiet zone, in a picture with `scale` pixels a millimetre.
+struct SymbolPlace {
+  double x;
+  double y;
+  double module;
+  double side;
+
+  [[nodiscard]] Point centre() const { return {x + side / 2, y + side / 2}; }
+};
+
+// Cells start between two dots; the label's picture starts at the dot before.
+Box box_on_dots(const LabelSheet& sheet, const PlannedLabel& label) {
+  const double dot = sheet.resolution.dot();
+  Box box = box_of(sheet, label);
+  box.x -= std::floor(box.x / dot) * dot;
+  box.y -= std::floor(box.y / dot) * dot;
+  return box;
+}
+
+SymbolPlace symbol_place(const LabelSheet& sheet, const PlannedLabel& label, double scale) {
+  const Box box = box_on_dots(sheet, label);
+  const PlacedSymbol& symbol = label.picture.symbol;
+  const double margin = quiet_zone * symbol.size.module;
+  return {on_dot(box.x + symbol.x + margin, sheet.resolution) * scale,
+          on_dot(box.y + symbol.y + margin, sheet.resolution) * scale, symbol.size.module * scale,
+          symbol.size.module * scale * label.symbol.side};
+}
+
+bool reads_as(const GreyImage& image, const Code& code) {
+  return std::ranges::any_of(read_symbols(image), [&](const Sighting& sighting) {
+    return sighting.code && *sighting.code == code;
+  });
+}
+
+using Damage = std::function<GreyImage(const GreyImage&)>;
+
+// A camera looks many times and a hand is never still: three frames that differ by half a pixel.
+bool reads_in_three_frames(const GreyImage& fine, const Code& code, const Damage& damage) {
+  for (const auto& [x, y] : {std::pair{0, 0}, std::pair{1, 0}, std::pair{1, 1}})
+    if (reads_as(damage(shrunk(fine, shrinking, x, y)), code)) return true;
+  return false;
+}
+
+// Whether a line at `angle` that passes the symbol's middle at `beside` modules meets one of the
+// finder patterns, with a module to spare.
+bool meets_a_finder(double angle, double beside, int side) {
+  constexpr double reach = 4.5;  // half a finder pattern and a module
+  const double far = side / 2.0 - 3.5;
+  for (const auto& [x, y] : {std::pair{-far, -far}, std::pair{far, -far}, std::pair{-far, far}}) {
+    const double distance = std::abs(-std::sin(angle) * x + std::cos(angle) * y - beside);
+    if (distance < reach * (std::abs(std::sin(angle)) + std::abs(std::cos(angle)))) return true;
+  }
+  return false;
+}
+
+struct ScratchLine {
+  double angle;   // radians
+  double beside;  // modules from the middle
+};
+
+// Other codes, other scratches. None through a finder pattern: that can hide any symbol from a
+// plain reader, however well it was printed, and says nothing about the label.
+ScratchLine scratch_of(const Code& code, int side) {
+  std::mt19937_64 random(std::hash<std::string_view>{}(code.text()));
+  for (;;) {
+    const double angle = static_cast<double>(random() % 180) * std::numbers::pi / 180;
+    const double beside = (static_cast<double>(random() % 1000) / 1000 - 0.5) * side * 0.8;
+    if (!meets_a_finder(angle, beside, side)) return {angle, beside};
+  }
+}
+
+GreyImage scratched_across(const GreyImage& image, const SymbolPlace& place,
+                           const ScratchLine& line) {
+  const double across = std::cos(line.angle);
+  const double down = std::sin(line.angle);
+  const double beside = line.beside * place.module;
+  const Point middle{place.centre().x - down * beside, place.centre().y + across * beside};
+  return scratched(image, {middle.x - across * place.side, middle.y - down * place.side},
+                   {middle.x + across * place.side, middle.y + down * place.side},
+                   scratch_modules * place.module);
+}
+
+int gain_pixels(double share) { return static_cast<int>(std::lround(share * fine_pixels)); }
+
+QualityEstimate estimate_worn(const GreyImage& fine, const PlannedLabel& label,
+                              const SymbolPlace& place, const ScratchLine& scratch) {
+  const GreyImage worn =
+      scratched_across(with_print_gain(fine, gain_pixels(print_gain / 2)), place, scratch);
+  return estimate_quality(reflectances_of(worn, label.symbol.side, place.x, place.y, place.module),
+                          label.symbol);
+}
+
+}  // namespace
+
+std::string_view trial_word(Trial trial) {
+  switch (trial) {
+    case Trial::AsPrinted: return "as printed";
+    case Trial::PrintGain: return "ink spread";
+    case Trial::Faded: return "faded";
+    case Trial::Scratched: return "scratched";
+    case Trial::Curved: return "curved";
+  }
+  return "";
+}
+
+bool LabelProof::holds() const { return std::ranges::all_of(read, std::identity{}); }
+
+std::string LabelProof::failed_trials() const {
+  std::string list;
+  for (const Trial trial : all_trials) {
+    if (read[static_cast<std::size_t>(trial)]) continue;
+    if (!list.empty()) list += ", ";
+    list += trial_word(trial);
+  }
+  return list;
+}
+
+GreyImage printed_picture(const LabelSheet& sheet, const PlannedLabel& label,
+                          const PangoText& text) {
+  const Box box = box_on_dots(sheet, label);
+  return ink_picture(box.x + box.width, box.y + box.height, sheet.resolution, [&](cairo_t* canvas) {
+    paint_label(canvas, label.picture, label.symbol, box, sheet.resolution, text);
+  });
+}
+
+LabelProof prove(const PlannedLabel& label, const GreyImage& printed, const LabelSheet& sheet) {
+  const Code& code = label.content.code;
+  const double dots = label.picture.symbol.size.dots;
+  const auto fine_size = [&](int pixels) {
+    return static_cast<int>(std::lround(pixels * fine_pixels / dots));
+  };
+  const GreyImage fine = resampled(printed, fine_size(printed.width), fine_size(printed.height));
+  const double fine_scale = fine_pixels / label.picture.symbol.size.module;
+  const SymbolPlace fine_place = symbol_place(sheet, label, fine_scale);
+  const SymbolPlace place = symbol_place(sheet, label, fine_scale / shrinking);
+  const ScratchLine scratch = scratch_of(code, label.symbol.side);
+  const double radius = curve_radius * fine_scale / shrinking;
+
+  LabelProof proof{.code = code};
+  const auto trial = [&](Trial which, const GreyImage& from, const Damage& damage) {
+    proof.read[static_cast<std::size_t>(which)] = reads_in_three_frames(from, code, damage);
+  };
+  proof.read[static_cast<std::size_t>(Trial::AsPrinted)] = reads_as(printed, code);
+  trial(Trial::PrintGain, with_print_gain(fine, gain_pixels(print_gain)), std::identity{});
+  trial(Trial::Faded, fine, [](const GreyImage& seen) { return paled(seen, faded_levels); });
+  trial(Trial::Scratched, fine,
+        [&](const GreyImage& seen) { return scratched_across(seen, place, scratch); });
+  trial(Trial::Curved, fine,
+        [&](const GreyImage& seen) { return around_cylinder(seen, place.centre().x, radius); });
+  proof.quality = estimate_worn(fine, label, fine_place, scratch);
+  return proof;
+}
+
+std::vector<LabelProof> prove_sheet(const LabelSheet& sheet) {
+  std::vector<std::optional<LabelProof>> proofs(sheet.labels.size());
+  const std::size_t threads =
+      std::clamp<std::size_t>(std::thread::hardware_concurrency(), 1, most_threads);
+  const auto prove_every = [&](std::size_t first) {
+    const PangoText text;
+    for (std::size_t i = first; i < sheet.labels.size(); i += threads)
+      proofs[i] = prove(sheet.labels[i], printed_picture(sheet, sheet.labels[i], text), sheet);
+  };
+  std::vector<std::jthread> workers;
+  for (std::size_t first = 1; first < std::min(threads, sheet.labels.size()); ++first)
+    workers.emplace_back(prove_every, first);
+  prove_every(0);
+  workers.clear();
+  std::vector<LabelProof> list;
+  for (auto& proof : proofs) list.push_back(*std::move(proof));
+  return list;
+}
+
+}  // namespace rackside

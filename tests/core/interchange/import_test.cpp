@@ -1,0 +1,175 @@
+#include "core/interchange/import.hpp"
+
+#include "tests/core/interchange/files.hpp"
+
+using namespace rackside;
+using namespace rackside::tests;
+
+namespace {
+
+Details imported(const std::string& cells) {
+  Keeper keeper;
+  keeper.import(two_animals, event_row(cells));
+  return keeper.last("op-1");
+}
+
+}  // namespace
+
+TEST_CASE("animals come with their particulars and new tubs with new codes") {
+  Keeper keeper;
+  const auto plan = keeper.import(two_animals, std::nullopt);
+  CHECK(plan.animals == 2);
+  CHECK(plan.tubs == 2);
+  const AnimalState animal = keeper.animal("op-1");
+  CHECK(animal.species == "Orphnaecus philippinus");
+  CHECK(animal.sex == Sex::Female);
+  CHECK(animal.stage == Stage::Juvenile);
+  CHECK(animal.instar == 6);
+  CHECK(format_day(animal.added.moment.day()) == "2034-02-01");
+  REQUIRE(animal.enclosure);
+  CHECK(animal.enclosure != keeper.animal("ec-9").enclosure);
+  CHECK(keeper.collection().enclosure(*animal.enclosure)->place == Place{"A", "2", "14"});
+}
+
+TEST_CASE("columns may stand in any order, and those that are not needed may be missing") {
+  Keeper keeper;
+  keeper.import("species,animal\nOmothymus violaceopes,ov-1\n",
+                "event,when,animal\nmisted,2034-05-01,ov-1\n");
+  CHECK(keeper.animal("ov-1").species == "Omothymus violaceopes");
+  CHECK(keeper.animal("ov-1").last_misted);
+}
+
+TEST_CASE("a tub may be named by the code on its label, with or without the blank") {
+  const std::string code{tub_number(3).text()};
+  for (const std::string& written : {code, tub_number(3).grouped()}) {
+    Keeper keeper;
+    keeper.import("animal,enclosure,rack\na," + written + ",B\nb," + code + ",\n", std::nullopt);
+    CHECK(keeper.animal("a").enclosure == tub_number(3));
+    CHECK(keeper.collection().enclosure(tub_number(3))->residents.size() == 2);
+    CHECK(keeper.collection().enclosure(tub_number(3))->place.rack == "B");
+  }
+}
+
+TEST_CASE("every event of the table is taken over") {
+  CHECK(imported("2034-03-01T20:00+01:00,op-1,offered,took,cricket,2,8.5,,,,,") ==
+        Details{Offered{Outcome::Took, "cricket", 2, Millimetres{8.5}}});
+  CHECK(imported("2034-03-01,op-1,offered,left overnight,,,,,,,,") ==
+        Details{Offered{Outcome::LeftOvernight}});
+  CHECK(imported("2034-03-01,op-1,looked,,,,,dark abdomen; Sealed in,,,,") ==
+        Details{Looked{{Sign::DarkAbdomen, Sign::SealedIn}}});
+  CHECK(imported("2034-03-01,op-1,looked,,,,,,,,,") == Details{Looked{}});
+  CHECK(imported("2034-03-01,op-1,moult,,,,,,,,,") == Details{Moulted{}});
+  CHECK(imported("2034-03-01,op-1,shed found,,,,,,,,,") == Details{ShedFound{}});
+  CHECK(imported("2034-03-01,op-1,prey removed,,,,,,,,,") == Details{PreyRemoved{}});
+  CHECK(imported("2034-03-01,op-1,shed removed,,,,,,,,,") == Details{ShedRemoved{}});
+  CHECK(imported("2034-03-01,op-1,misted,,,,,,,,,") == Details{Misted{}});
+  CHECK(imported("2034-03-01,op-1,water filled,,,,,,,,,") == Details{WaterFilled{}});
+  CHECK(imported("2034-03-01,op-1,note,,,,,,,,,hides") == Details{Noted{}});
+  CHECK(imported("2034-03-01,op-1,sexed,,,,,,mature male,,,hooks") ==
+        Details{Sexed{Sex::Male, Stage::MatureMale}});
+  CHECK(imported("2034-03-01,op-1,egg sac,,,,,,,,,") == Details{EggSac{}});
+  CHECK(imported("2034-03-01,op-1,pulled,,,,,,,,,") == Details{Pulled{}});
+  CHECK(imported("2034-03-01,op-1,counted,,,57,,,,,,") == Details{Counted{57}});
+  CHECK(imported("2034-03-01,op-1,died,,,,,,,,,") == Details{Died{}});
+  CHECK(imported("2034-03-01,op-1,left,sold,,,,,,,,") == Details{Left{}});
+  CHECK(imported("2034-03-01,op-1,humidity,,,,,,72.5,%,,") ==
+        Details{HumidityRead{Percent{72.5}, ""}});
+  Keeper keeper;
+  keeper.import(two_animals, event_row("2034-03-01,op-1,paired,,,,,,ec-9,,,"));
+  CHECK(keeper.last("op-1") == Details{Paired{keeper.animal("ec-9").id}});
+}
+
+TEST_CASE("units are turned into metric") {
+  // 1 inch is 25.4 mm (ISO 1959 yard and pound agreement); 77 F is 25 C.
+  const auto length = [](const std::string& value_unit_note) {
+    return std::get<Measured>(imported("2034-03-01,op-1,measured,,,,,," + value_unit_note));
+  };
+  CHECK(length("2,in,,leg span").length.value == Approx(50.8));
+  CHECK(length("1.5,cm,,carapace").length.value == Approx(15));
+  CHECK(length("15,mm,,carapace; from the shed").what == Measure::Carapace);
+  CHECK(std::get<TemperatureRead>(imported("2034-03-01,op-1,temperature,,,,,,77,F,,"))
+            .temperature.value == Approx(25));
+}
+
+TEST_CASE("the note of a measure keeps what is not the measure's name") {
+  Keeper keeper;
+  keeper.import(two_animals, event_row("2034-03-01,op-1,measured,,,,,,15,mm,Ines,carapace; shed"));
+  const auto event = keeper.log.read_animal(keeper.animal("op-1").id).value().back();
+  CHECK(event.note == "shed");
+  CHECK(event.by == "Ines");
+}
+
+TEST_CASE("a reading without an animal is the room's, and its note the rack") {
+  Keeper keeper;
+  keeper.import(std::nullopt, event_row("2034-03-01T08:00Z,,temperature,,,,,,24,C,,B"));
+  const auto events = keeper.events();
+  REQUIRE(events.size() == 1);
+  CHECK(events[0].details == Details{TemperatureRead{Celsius{24}, "B"}});
+  CHECK(events[0].note.empty());
+}
+
+TEST_CASE("rehousing moves the animal, and its records name the tub it was in") {
+  Keeper keeper;
+  const std::string tub{tub_number(4).text()};
+  keeper.import(two_animals, event_row("2034-03-01T08:00Z,op-1,misted,,,,,,,,,\n"
+                                       "2034-03-02T08:00Z,op-1,rehoused,,,,,," +
+                                       tub +
+                                       ",,,\n"
+                                       "2034-03-03T08:00Z,op-1,misted,,,,,,,,,"));
+  CHECK(keeper.animal("op-1").enclosure == tub_number(4));
+  const auto events = keeper.log.read_animal(keeper.animal("op-1").id).value();
+  REQUIRE(events.size() == 4);
+  CHECK(events[1].enclosure == events[0].enclosure);
+  CHECK(events[3].enclosure == tub_number(4));
+}
+
+TEST_CASE("rows of one day stay in the order of the file") {
+  Keeper keeper;
+  keeper.import(two_animals, event_row("2034-03-01,op-1,offered,refused,,,,,,,,\n"
+                                       "2034-03-01,op-1,offered,took,,,,,,,,"));
+  CHECK(keeper.animal("op-1").last_offer->outcome == Outcome::Took);
+}
+
+TEST_CASE("an animal came when it was acquired, else born, else with its first record") {
+  Keeper keeper;
+  keeper.import(
+      "animal,born,acquired\na,2033-01-01,2034-01-01\nb,2033-01-01,\nc,,\nd,,\n",
+      event_row("2034-02-02,c,misted,,,,,,,,,\n2034-01-31T09:00Z,c,offered,took,,,,,,,,"));
+  const auto day = [&](const char* key) {
+    return format_day(keeper.animal(key).added.moment.day());
+  };
+  CHECK(day("a") == "2034-01-01");
+  CHECK(day("b") == "2033-01-01");
+  CHECK(day("c") == "2034-01-31");
+  CHECK(day("d") == "2035-06-01");
+  CHECK(keeper.animal("c").last_meal);  // it was there for its first record
+}
+
+TEST_CASE("importing the same files again changes nothing") {
+  Keeper keeper;
+  const auto events = event_row(
+      "2034-03-01,op-1,offered,took,cricket,,,,,,,\n"
+      "2034-03-01,op-1,offered,took,cricket,,,,,,,\n"
+      "2034-03-01T08:00Z,,temperature,,,,,,24,C,,B");
+  const auto first = keeper.import(two_animals, events);
+  CHECK(first.events == 3);  // two equal rows are two crickets
+  const auto again = keeper.import(two_animals, events);
+  CHECK(again.drafts.empty());
+  CHECK(again.animals_known == 2);
+  CHECK(again.events_known == 3);
+  const auto longer = keeper.import(std::nullopt, events + "2034-03-02,op-1,misted,,,,,,,,,\n");
+  CHECK(longer.events == 1);
+  CHECK(longer.events_known == 3);
+}
+
+TEST_CASE("what was taken back in the log does not come back with the file") {
+  Keeper keeper;
+  const auto events = event_row("2034-03-01,op-1,misted,,,,,,,,,");
+  const auto first = keeper.import(two_animals, events);
+  Draft retraction;
+  retraction.id = keeper.ids.next_event();
+  retraction.when.moment = keeper.clock.now();
+  retraction.details = Retracted{first.drafts.back().id};
+  REQUIRE(keeper.log.append({retraction}, {}));
+  CHECK(keeper.import(two_animals, events).events == 0);
+}

@@ -1,0 +1,94 @@
+#include "tests/fakes/table_kiosk.hpp"
+
+#include "kiosk/shell/overview.hpp"
+#include "tests/generators/events.hpp"
+
+namespace rackside::tests {
+TableKiosk::TableKiosk() : log(kiosk_number(1)), clock(at_hour(24 * 40 + 20).moment), ids_(1000) {}
+
+Code TableKiosk::house(int number, const std::string& species, Place place) {
+  const Code tub = tub_number(number);
+  const AnimalId animal{ids_.next()};
+  animals_.emplace(tub, animal);
+  const When when = at_hour(0);
+  append(Draft{.id = ids_.next_event(), .by = {}, .when = when, .animal = {}, .enclosure = tub,
+               .details = EnclosureAdded{std::move(place)}, .note = {}});
+  append(Draft{.id = ids_.next_event(), .by = {}, .when = when, .animal = animal, .enclosure = tub,
+               .details = AnimalAdded{.key = "k" + std::to_string(number), .species = species},
+               .note = {}});
+  return tub;
+}
+
+void TableKiosk::happened(const Code& tub, double days_ago, Details details) {
+  const Moment now = clock.now();
+  const auto before = std::chrono::milliseconds{static_cast<std::int64_t>(days_ago * 86'400'000)};
+  append(Draft{.id = ids_.next_event(), .by = "keeper",
+               .when = When{Moment{now.utc - before, now.offset}, Precision::Exact},
+               .animal = animals_.at(tub), .enclosure = tub, .details = std::move(details),
+               .note = {}});
+}
+
+void TableKiosk::append(Draft draft) {
+  const auto written = log.append({std::move(draft)}, clock.now().utc);
+  if (!written) throw std::runtime_error(written.error().sentence);
+}
+
+void TableKiosk::start() {
+  auto [model, effects] = kiosk::begin("keeper", clock.now());
+  model_ = std::move(model);
+  for (const auto& effect : effects) run(effect);
+}
+
+void TableKiosk::does(const kiosk::Intent& intent) {
+  auto [model, effects] =
+      kiosk::update(std::move(model_), intent, {clock.now(), ids_.next_event()});
+  model_ = std::move(model);
+  for (const auto& effect : effects) {
+    if (effects_wait)
+      waiting_.push_back(effect);
+    else
+      run(effect);
+  }
+}
+
+void TableKiosk::run_waiting() {
+  for (const auto& effect : std::exchange(waiting_, {})) run(effect);
+}
+
+void TableKiosk::run(const kiosk::Effect& effect) {
+  struct Run {
+    TableKiosk& table;
+
+    void operator()(const kiosk::SaveDrafts& e) const {
+      table.does(kiosk::Saved{e.drafts, table.log.append(e.drafts, table.clock.now().utc)});
+    }
+    void operator()(const kiosk::LoadRoster&) const {
+      table.does(kiosk::RosterLoaded{kiosk::read_roster(table.log)});
+    }
+    void operator()(const kiosk::LoadOverview&) const {
+      auto overview = kiosk::read_overview(table.log, table.forecaster_, table.clock.now()).value();
+      overview.round = kiosk::read_round(table.log, overview).value();
+      table.does(overview);
+    }
+    void operator()(const kiosk::LoadHistory& e) const {
+      table.does(kiosk::HistoryLoaded{e.tub, e.animal, table.log.read_animal(e.animal)});
+    }
+    void operator()(const kiosk::ForecastAnimal& e) const {
+      if (auto forecast = table.forecaster_.one(e.events, table.clock.now()))
+        table.does(kiosk::ForecastReady{std::move(*forecast)});
+    }
+    void operator()(const kiosk::Quit&) const {}
+  };
+  std::visit(Run{*this}, effect);
+}
+
+std::vector<std::string> TableKiosk::log_of(const Code& tub) {
+  std::vector<std::string> kinds;
+  const auto events = standing(log.read_animal(animals_.at(tub)).value());
+  for (const Event& event : events)
+    if (!std::holds_alternative<AnimalAdded>(event.details))
+      kinds.emplace_back(kind_name(event.details));
+  return kinds;
+}
+
+}  // namespace rackside::tests

@@ -1,0 +1,50 @@
+#pragma once
+// A kiosk on the table: the model with its effects run at once against a log in memory. No window,
+// no threads, a clock that stands still until it is told to go on.
+
+#include "kiosk/model/update.hpp"
+#include "kiosk/shell/forecaster.hpp"
+#include "tests/fakes/fixed_clock.hpp"
+#include "tests/fakes/memory_log_store.hpp"
+
+namespace rackside::tests {
+
+class TableKiosk {
+ public:
+  TableKiosk();
+
+  /// A tub with an animal in it, in the log before the kiosk starts. Returns the tub's code.
+  Code house(int number, const std::string& species, Place place = {"A", "1", "1"});
+  /// Puts an event about the animal of `tub` into the log, `days` ago.
+  void happened(const Code& tub, double days_ago, Details details);
+
+  void start();
+  void does(const kiosk::Intent& intent);
+  void scans(const Code& code) { does(kiosk::CodeRead{std::string(code.text())}); }
+  void scans_card(Action action) { scans(action_code(action)); }
+
+  [[nodiscard]] const kiosk::Model& model() const { return model_; }
+  [[nodiscard]] std::string notice() const {
+    return model_.notice ? model_.notice->sentence : std::string{};
+  }
+  /// The kinds of the standing events about the animal of `tub`, but its arrival.
+  [[nodiscard]] std::vector<std::string> log_of(const Code& tub);
+  [[nodiscard]] AnimalId animal_of(const Code& tub) const { return animals_.at(tub); }
+
+  MemoryLogStore log;
+  FixedClock clock;
+  bool effects_wait = false;  // effects are kept back until `run_waiting`
+  void run_waiting();
+
+ private:
+  void run(const kiosk::Effect& effect);
+  void append(Draft draft);
+
+  CountingIds ids_;
+  kiosk::Forecaster forecaster_;
+  kiosk::Model model_;
+  std::map<Code, AnimalId> animals_;
+  std::vector<kiosk::Effect> waiting_;
+};
+
+}  // namespace rackside::tests

@@ -1,0 +1,165 @@
+// The whole thing, as a person uses it: the real program in a real window. What it said was saved is
+// in the log after a power cut, and nothing else is.
+
+#include <chrono>
+#include <fstream>
+#include <thread>
+
+#include "core/store/sqlite_log.hpp"
+#include "fonts/font_files.hpp"
+#include "kiosk/draw/font_book.hpp"
+#include "kiosk/screens/screens.hpp"
+#include "tests/fakes/table_kiosk.hpp"
+#include "tests/frame.hpp"
+#include "tests/generators/events.hpp"
+#include "tests/kiosk/program/desk.hpp"
+
+using namespace rackside;
+using namespace rackside::tests;
+using namespace std::chrono_literals;
+
+namespace {
+
+// Ten tubs, written into a new log file.
+std::vector<Code> furnish(const std::string& path) {
+  auto log = SqliteLog::open(path, Access::Write).value();
+  std::vector<Draft> drafts;
+  std::vector<Code> tubs;
+  for (int i = 0; i < 10; ++i) {
+    tubs.push_back(tub_number(i));
+    const When when = at_hour(i);
+    drafts.push_back({.id = event_number(2 * i), .by = {}, .when = when, .animal = {}, .enclosure = tubs.back(),
+                      .details = EnclosureAdded{{"A", "1", std::to_string(i)}}, .note = {}});
+    drafts.push_back({.id = event_number(2 * i + 1), .by = {}, .when = when, .animal = animal_number(i),
+                      .enclosure = tubs.back(),
+                      .details = AnimalAdded{.key = "k" + std::to_string(i), .species = "Kochiana brunnipes"},
+                      .note = {}});
+  }
+  REQUIRE(log->append(drafts, at_hour(0).moment.utc));
+  return tubs;
+}
+
+// Where the tile stands on the tub screen, worked out from the same layout.
+kiosk::Spot place_of(const std::string& word) {
+  static const auto fonts = kiosk::FontBook::open(running_program()).value();
+  TableKiosk table;
+  const Code tub = table.house(1, "Kochiana brunnipes");
+  table.start();
+  table.scans(tub);
+  const auto scene = compose(table.model(), kiosk::panel_of(1280, 800), *fonts);
+  for (const auto& target : scene.targets)
+    if (target.word == word) return target.box.middle();
+  FAIL("there is no tile " << word);
+  return {};
+}
+
+void tap(Desk& desk, const std::string& word) {
+  const kiosk::Spot spot = place_of(word);
+  desk.click(spot.x, spot.y);
+}
+
+std::vector<std::string> standing_kinds(const std::string& path, int animal) {
+  auto log = SqliteLog::open(path, Access::Read).value();
+  std::vector<std::string> kinds;
+  const auto events = standing(log->read_animal(animal_number(animal)).value());
+  for (const Event& event : events)
+    if (!std::holds_alternative<AnimalAdded>(event.details)) kinds.emplace_back(kind_name(event.details));
+  return kinds;
+}
+
+}  // namespace
+
+TEST_CASE("a round by scan, tap and card survives a power cut exactly as it was acknowledged") {
+  auto desk = Desk::open();
+  if (!desk) {
+    WARN("skipped: Xvfb or xdotool is not here");
+    return;
+  }
+  const auto tubs = furnish(desk->log());
+  desk->start_kiosk();
+
+  desk->scan(tubs[0]);
+  std::this_thread::sleep_for(500ms);
+  tap(*desk, "refused");
+  REQUIRE(desk->tells("Saved: refused."));
+
+  desk->scan(tubs[1]);
+  std::this_thread::sleep_for(300ms);
+  desk->scan(action_code(Action::ShedFound));
+  REQUIRE(desk->tells("Saved: shed found."));
+  desk->scan(action_code(Action::Undo));
+  REQUIRE(desk->tells("Undone. Both entries stay in the records."));
+  desk->scan(action_code(Action::Misted));
+  REQUIRE(desk->tells("Saved: misted."));
+
+  desk->scan(tubs[2]);
+  std::this_thread::sleep_for(300ms);
+  desk->scan(action_code(Action::Took));
+  REQUIRE(desk->tells("Saved: took."));
+  desk->kill_kiosk();
+
+  CHECK(standing_kinds(desk->log(), 0) == std::vector<std::string>{"offered"});
+  CHECK(standing_kinds(desk->log(), 1) == std::vector<std::string>{"misted"});
+  CHECK(standing_kinds(desk->log(), 2) == std::vector<std::string>{"offered"});
+  for (int animal = 3; animal < 10; ++animal) CHECK(standing_kinds(desk->log(), animal).empty());
+
+  // Started again, it goes on from there.
+  desk->start_kiosk();
+  desk->scan(tubs[3]);
+  std::this_thread::sleep_for(500ms);
+  desk->scan(action_code(Action::Refused));
+  REQUIRE(desk->tells("Saved: refused.", 2));
+  desk->kill_kiosk();
+  CHECK(standing_kinds(desk->log(), 3) == std::vector<std::string>{"offered"});
+
+  // And the export says the same: one line each, the undone shed not among them.
+  std::string said;
+  REQUIRE(run({std::string(RACKSIDE_BIN_DIR) + "/rackside-log", "--log", desk->log(), "export",
+               "--events", (desk->folder() / "events.csv").string()}, said) == 0);
+  std::ifstream file(desk->folder() / "events.csv");
+  std::vector<std::string> rows;
+  for (std::string line; std::getline(file, line);) rows.push_back(line);
+  CHECK(rows.size() == 1 + 4);
+  CHECK(std::ranges::none_of(rows, [](const auto& row) { return row.find("shed found") != std::string::npos; }));
+}
+
+TEST_CASE("a person's typing and a foreign label do no harm to the real program") {
+  auto desk = Desk::open();
+  if (!desk) {
+    WARN("skipped: Xvfb or xdotool is not here");
+    return;
+  }
+  const auto tubs = furnish(desk->log());
+  desk->start_kiosk();
+  desk->type("hello");
+  desk->scan(tubs[0]);
+  std::this_thread::sleep_for(300ms);
+  (void)desk->type("T");
+  std::string said;
+  desk->key("Escape");
+  desk->scan(tubs[4]);
+  std::this_thread::sleep_for(300ms);
+  desk->scan(action_code(Action::WaterFilled));
+  REQUIRE(desk->tells("Saved: water filled."));
+  desk->kill_kiosk();
+  CHECK(standing_kinds(desk->log(), 4) == std::vector<std::string>{"water filled"});
+}
+
+TEST_CASE("a second kiosk on the same log is told so and leaves the first alone") {
+  auto desk = Desk::open();
+  if (!desk) {
+    WARN("skipped: Xvfb or xdotool is not here");
+    return;
+  }
+  const auto tubs = furnish(desk->log());
+  desk->start_kiosk();
+  std::string said;
+  CHECK(run({std::string(RACKSIDE_BIN_DIR) + "/rackside", "--log", desk->log()}, said) == 1);
+  INFO(said);
+  CHECK(said.find("rackside: ") == 0);
+  CHECK(std::ranges::count(said, '\n') == 1);
+  desk->scan(tubs[0]);
+  std::this_thread::sleep_for(300ms);
+  desk->scan(action_code(Action::Took));
+  CHECK(desk->tells("Saved: took."));
+}

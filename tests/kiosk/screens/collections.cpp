@@ -1,0 +1,175 @@
+#include "tests/kiosk/screens/collections.hpp"
+
+#include "tests/generators/events.hpp"
+
+namespace rackside::tests {
+namespace {
+
+using kiosk::Model;
+using kiosk::ScreenName;
+
+constexpr const char* longest = "Pseudohapalopus cf. spinulopalpus var. longissima \"Cordillera\"";
+
+// One long history: three cycles, meals, refusals, signs.
+void tell_a_life(TableKiosk& kiosk, const Code& tub) {
+  for (int day = 400; day > 5; day -= 7) {
+    const bool off_food = day % 130 < 35;
+    kiosk.happened(tub, day, Offered{off_food ? Outcome::Refused : Outcome::Took, "cricket", 1,
+                                     Millimetres{8}});
+    if (off_food && day % 3 == 0) kiosk.happened(tub, day, Looked{{Sign::DarkAbdomen}});
+    if (day % 130 < 7) kiosk.happened(tub, day - 1, ShedFound{});
+  }
+  kiosk.happened(tub, 2, Offered{Outcome::LeftOvernight, "cricket", 2, Millimetres{12.5}});
+}
+
+Forecast some_forecast(AnimalId animal, Instant as_of) {
+  Forecast forecast{.animal = animal, .as_of = as_of, .phase = Phase::Premoult, .p_premoult = 0.83};
+  for (std::size_t i = 0; i < moult_quantiles; ++i)
+    forecast.next_moult[i] = 3 + 2.0 * static_cast<double>(i) + 0.06 * static_cast<double>(i * i);
+  forecast.why = {{"refused 3 of the last 3 meals; it usually refuses 1 in 9", 2.1, {}},
+                  {"the abdomen was seen dark and glossy on 3 November", 1.4, {}},
+                  {"last moult 112 days ago; the last intervals were 98 and 121 days", 0.8, {}}};
+  return forecast;
+}
+
+struct Shelf {
+  TableKiosk kiosk;
+  Code first, last;
+
+  Shelf() : first(kiosk.house(1, longest, {"Kellerregal links", "12", "104"})), last(first) {
+    for (int i = 2; i <= 30; ++i)
+      last = kiosk.house(i, i % 2 == 0 ? "Kochiana brunnipes" : longest,
+                         {"A", std::to_string(1 + i / 10), std::to_string(i)});
+    tell_a_life(kiosk, first);
+    kiosk.happened(last, 40, Died{});
+    kiosk.start();
+  }
+  Model show(ScreenName screen) {
+    kiosk.does(kiosk::Show{screen});
+    return kiosk.model();
+  }
+  void open_with_forecast() {
+    kiosk.scans(first);
+    kiosk.does(kiosk::ForecastReady{some_forecast(kiosk.animal_of(first), kiosk.clock.now().utc)});
+    kiosk.scans(first);
+  }
+};
+
+Model empty_room() {
+  TableKiosk kiosk;
+  kiosk.start();
+  return kiosk.model();
+}
+
+}  // namespace
+
+const std::vector<Situation>& situations() {
+  static const std::vector<Situation> list{
+      {"empty_room", empty_room},
+      {"round", [] { return Shelf{}.show(ScreenName::Round); }},
+      {"round_foreign_code",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::CodeRead{"https://example.org"});
+         return shelf.kiosk.model();
+       }},
+      {"carry", [] { return Shelf{}.show(ScreenName::Carry); }},
+      {"round_under_way",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::SetOut{});
+         shelf.kiosk.scans(shelf.first);
+         shelf.kiosk.does(kiosk::Record{Action::PreyRemoved});
+         return shelf.show(ScreenName::Round);
+       }},
+      {"summary",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::SetOut{});
+         shelf.kiosk.scans(shelf.first);
+         shelf.kiosk.does(kiosk::Record{Action::PreyRemoved});
+         shelf.kiosk.does(kiosk::EndRound{});
+         return shelf.kiosk.model();
+       }},
+      {"tub",
+       [] {
+         Shelf shelf;
+         shelf.open_with_forecast();
+         return shelf.kiosk.model();
+       }},
+      {"tub_more_tiles",
+       [] {
+         Shelf shelf;
+         shelf.open_with_forecast();
+         shelf.kiosk.does(kiosk::TurnTiles{});
+         return shelf.kiosk.model();
+       }},
+      {"tub_saved",
+       [] {
+         Shelf shelf;
+         shelf.open_with_forecast();
+         shelf.kiosk.does(kiosk::Record{Action::LeftOvernight});
+         return shelf.kiosk.model();
+       }},
+      {"tub_undone",
+       [] {
+         Shelf shelf;
+         shelf.open_with_forecast();
+         shelf.kiosk.does(kiosk::Record{Action::LeftOvernight});
+         shelf.kiosk.does(kiosk::Record{Action::Undo});
+         return shelf.kiosk.model();
+       }},
+      {"tub_died",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.scans(shelf.last);
+         return shelf.kiosk.model();
+       }},
+      {"records",
+       [] {
+         Shelf shelf;
+         shelf.open_with_forecast();
+         shelf.kiosk.does(kiosk::Record{Action::Misted});
+         shelf.kiosk.does(kiosk::Record{Action::Undo});
+         return shelf.show(ScreenName::Records);
+       }},
+      {"keypad",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::Show{ScreenName::Keypad});
+         for (const char* c : {"T", "4", "K"}) shelf.kiosk.does(kiosk::Typed{c});
+         return shelf.kiosk.model();
+       }},
+      {"keypad_wrong",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::Show{ScreenName::Keypad});
+         for (const char c : std::string("T4K7M2X0")) shelf.kiosk.does(kiosk::Typed{std::string(1, c)});
+         return shelf.kiosk.model();
+       }},
+      {"find",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::Show{ScreenName::Find});
+         for (const char* c : {"p", "s", "e"}) shelf.kiosk.does(kiosk::Typed{c});
+         return shelf.kiosk.model();
+       }},
+      {"find_nothing",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::Show{ScreenName::Find});
+         for (const char* c : {"x", "x"}) shelf.kiosk.does(kiosk::Typed{c});
+         return shelf.kiosk.model();
+       }},
+  };
+  return list;
+}
+
+const std::vector<kiosk::Panel>& panels() {
+  static const std::vector<kiosk::Panel> list{kiosk::panel_of(800, 480), kiosk::panel_of(1024, 600),
+                                              kiosk::panel_of(1280, 800),
+                                              kiosk::panel_of(800, 1280)};
+  return list;
+}
+
+}  // namespace rackside::tests
