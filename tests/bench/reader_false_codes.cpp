@@ -11,9 +11,9 @@
 #include <array>
 #include <cstdio>
 #include <cstdlib>
-#include <ctime>
 
 #include "labels/reader/frame_reader.hpp"
+#include "tests/bench/processor_time.hpp"
 #include "tests/generators/rubbish.hpp"
 
 using namespace rackside;
@@ -26,12 +26,6 @@ constexpr std::array names{"noise",  "finders around chance", "print",       "ba
 
 constexpr int frames_each = 10;
 constexpr double budget = 3;  // milliseconds
-
-double milliseconds_spent() {
-  timespec time{};
-  clock_gettime(CLOCK_THREAD_CPUTIME_ID, &time);
-  return 1e3 * static_cast<double>(time.tv_sec) + 1e-6 * static_cast<double>(time.tv_nsec);
-}
 
 // A quarter turn and some noise more: shown again by a hand and a sensor.
 GreyImage shown_again(const GreyImage& image, Random& random) {
@@ -72,9 +66,10 @@ int main(int count, char** words) {
     const auto kind = static_cast<std::size_t>(i / frames_each % rubbish_kinds);
     auto picture = rubbish(static_cast<Rubbish>(kind), random);
     for (int frame = 0; frame < frames_each; ++frame) {
-      const double limit = milliseconds_spent() + budget;
+      const double limit = bench::milliseconds_spent() + budget;
       const auto code =
-          reader.read(picture.image, {}, [&] { return milliseconds_spent() < limit; }).code();
+          reader.read(picture.image, {}, [&] { return bench::milliseconds_spent() < limit; })
+              .code();
       ++tallies[kind].frames;
       if (code) (code == picture.code ? tallies[kind].right : tallies[kind].wrong) += 1;
       picture.image = shown_again(picture.image, random);
