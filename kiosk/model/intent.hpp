@@ -84,7 +84,13 @@ enum class ReadBy { Wedge, Camera };
 struct CodeRead {
   std::string text;
   ReadBy by = ReadBy::Wedge;
+  int our_codes = 1;  // in view at once; this is the one nearest to the aim
   bool operator==(const CodeRead&) const = default;
+};
+/// The camera saw a label that is not ours or is damaged; what it holds was dropped there.
+struct LabelRefused {
+  std::string sentence;
+  bool operator==(const LabelRefused&) const = default;
 };
 /// A reader came, went, or has something to say to the person holding the tub.
 struct ReaderSays {
@@ -129,7 +135,7 @@ struct Tick {
 
 using Intent =
     std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Typed, Erase, Enter, Turn,
-                 TakeBack, SetOut, EndRound, Leave, CodeRead, ReaderSays, RosterLoaded, OverviewReady, ForecastReady,
+                 TakeBack, SetOut, EndRound, Leave, CodeRead, LabelRefused, ReaderSays, RosterLoaded, OverviewReady, ForecastReady,
                  HistoryLoaded, Saved, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
