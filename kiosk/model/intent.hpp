@@ -113,6 +113,7 @@ struct OverviewReady {
 };
 struct ForecastReady {
   Forecast forecast;
+  MoultDensity density;
   bool operator==(const ForecastReady&) const = default;
 };
 /// The events of one animal, for the tub that asked for it.

@@ -46,6 +46,7 @@ struct TubPage {
   std::size_t shown = 0;              // index into the tub's residents
   std::optional<AnimalId> animal;     // whose history this is; none in an empty tub
   std::optional<std::vector<Event>> history;  // absent until it is read
+  std::optional<MoultDensity> density;        // absent until it is worked out
   Phase tiles_for = Phase::Feeding;  // fixed while the tub is open: tiles never jump under a finger
   int tile_page = 0;
   bool operator==(const TubPage&) const = default;

@@ -66,6 +66,7 @@ struct Step {
   }
   Effects operator()(const ForecastReady& i) const {
     model.forecasts.insert_or_assign(i.forecast.animal, i.forecast);
+    if (model.tub && model.tub->animal == i.forecast.animal) model.tub->density = i.density;
     return {};
   }
   Effects operator()(const HistoryLoaded& i) const { return on_history(model, i, stamp); }

@@ -26,8 +26,8 @@ void EffectRunner::run(const Effect& effect) {
     }
     void operator()(const ForecastAnimal& e) const {
       runner.reading_.add([&r = runner, e] {
-        if (auto forecast = r.forecaster_.one(e.events, r.needs_.clock.now()))
-          r.needs_.results.post(ForecastReady{std::move(*forecast)});
+        if (auto one = r.forecaster_.one(e.events, r.needs_.clock.now()))
+          r.needs_.results.post(ForecastReady{std::move(one->forecast), std::move(one->density)});
       });
     }
     void operator()(const Quit&) const { runner.needs_.quit(); }

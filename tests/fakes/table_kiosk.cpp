@@ -74,8 +74,8 @@ void TableKiosk::run(const kiosk::Effect& effect) {
       table.does(kiosk::HistoryLoaded{e.tub, e.animal, table.log.read_animal(e.animal)});
     }
     void operator()(const kiosk::ForecastAnimal& e) const {
-      if (auto forecast = table.forecaster_.one(e.events, table.clock.now()))
-        table.does(kiosk::ForecastReady{std::move(*forecast)});
+      if (const auto one = table.forecaster_.one(e.events, table.clock.now()))
+        table.does(kiosk::ForecastReady{one->forecast, one->density});
     }
     void operator()(const kiosk::Quit&) const {}
   };
