@@ -4,6 +4,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include "core/program/named_day.hpp"
 #include "core/program/whole_log.hpp"
 #include "core/round/plan_text.hpp"
 #include "core/store/sqlite_log.hpp"
@@ -16,27 +17,30 @@ struct Words {
   bool json = false;
 };
 
-// The last moment of `day`: everything that was recorded on it counts.
-Moment end_of(Day day, Clock& clock) {
-  const Instant utc = Instant{day} + std::chrono::days{1} - std::chrono::milliseconds{1};
-  const std::chrono::minutes offset = clock.offset_at(utc);
-  return Moment{utc - offset, offset};
-}
+// The day that is planned, and the moment at which it is looked at: now, or the end of a named day,
+// so that everything that was recorded on it counts.
+struct Asked {
+  NamedDay day;
+  Moment moment;
+};
 
-Result<Moment> moment_of(const Words& words, Clock& clock) {
-  if (words.as_of.empty()) return clock.now();
-  return parse_day(words.as_of).map([&](Day day) { return end_of(day, clock); });
+Result<Asked> asked(const Words& words, Clock& clock) {
+  const Moment now = clock.now();
+  if (words.as_of.empty()) return Asked{named_day(now.day(), clock), now};
+  return named_day(words.as_of, clock).map([&](const NamedDay& day) {
+    return Asked{day, Moment{day.ends, clock.offset_at(day.ends)}};
+  });
 }
 
 Result<int> today(const Words& words, Desk& desk) {
-  const auto moment = moment_of(words, desk.clock);
-  if (!moment) return tl::unexpected(moment.error());
+  const auto when = asked(words, desk.clock);
+  if (!when) return tl::unexpected(when.error());
   auto log = SqliteLog::open(desk.log, Access::Read);
   if (!log) return tl::unexpected(log.error());
-  const auto whole = read_whole_log(**log, *moment);
+  const auto whole = read_whole_log(**log, when->moment.utc, when->day.noon);
   if (!whole) return tl::unexpected(whole.error());
   const DayPlan plan =
-      plan_day(whole->collection, whole->forecasts, whole->rules, whole->climate, *moment);
+      plan_day(whole->collection, whole->forecasts, whole->rules, whole->climate, when->moment);
   const Preparation ready = prepare(plan, whole->collection, whole->rules.collection.margin);
   auto* const write = words.json ? plan_as_json : plan_as_text;
   fmt::print("{}{}", write(plan, ready, whole->collection), words.json ? "\n" : "");

@@ -18,7 +18,8 @@ struct WholeLog {
   std::map<AnimalId, Forecast> forecasts;  // of the living
 };
 
-/// Uses no event later than `as_of`. Errors: as LogStore::read_all.
-[[nodiscard]] Result<WholeLog> read_whole_log(LogStore& log, const Moment& as_of);
+/// Uses no event later than `until`; what is believed is told at `told_at`, as `forecast` tells it.
+/// Errors: as LogStore::read_all.
+[[nodiscard]] Result<WholeLog> read_whole_log(LogStore& log, Instant until, const Moment& told_at);
 
 }  // namespace rackside::program
