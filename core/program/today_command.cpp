@@ -4,8 +4,8 @@
 
 #include <CLI/CLI.hpp>
 
+#include "core/overview/overview.hpp"
 #include "core/program/named_day.hpp"
-#include "core/program/whole_log.hpp"
 #include "core/round/plan_text.hpp"
 #include "core/store/sqlite_log.hpp"
 
@@ -17,30 +17,24 @@ struct Words {
   bool json = false;
 };
 
-// The day that is planned, and the moment at which it is looked at: now, or the end of a named day,
-// so that everything that was recorded on it counts.
-struct Asked {
-  NamedDay day;
-  Moment moment;
-};
-
-Result<Asked> asked(const Words& words, Clock& clock) {
-  const Moment now = clock.now();
-  if (words.as_of.empty()) return Asked{named_day(now.day(), clock), now};
+// Now, or the end of a named day, so that everything that was recorded on it counts.
+Result<Moment> moment_of(const Words& words, Clock& clock) {
+  if (words.as_of.empty()) return clock.now();
   return named_day(words.as_of, clock).map([&](const NamedDay& day) {
-    return Asked{day, Moment{day.ends, clock.offset_at(day.ends)}};
+    return Moment{day.ends, clock.offset_at(day.ends)};
   });
 }
 
 Result<int> today(const Words& words, Desk& desk) {
-  const auto when = asked(words, desk.clock);
-  if (!when) return tl::unexpected(when.error());
+  const auto moment = moment_of(words, desk.clock);
+  if (!moment) return tl::unexpected(moment.error());
   auto log = SqliteLog::open(desk.log, Access::Read);
   if (!log) return tl::unexpected(log.error());
-  const auto whole = read_whole_log(**log, when->moment.utc, when->day.noon);
+  Forecaster forecaster;
+  const auto whole = read_overview(**log, forecaster, *moment, Until::AsOf);
   if (!whole) return tl::unexpected(whole.error());
   const DayPlan plan =
-      plan_day(whole->collection, whole->forecasts, whole->rules, whole->climate, when->moment);
+      plan_day(whole->collection, whole->forecasts, whole->rules, whole->climate, *moment);
   const Preparation ready = prepare(plan, whole->collection, whole->rules.collection.margin);
   auto* const write = words.json ? plan_as_json : plan_as_text;
   fmt::print("{}{}", write(plan, ready, whole->collection), words.json ? "\n" : "");
