@@ -29,7 +29,10 @@ int run(Session& session, const BatchOptions& options) {
     request.date = *day;
   }
   // What would keep the labels from being printed is said before anything is written.
-  if (const auto can = check_print(session, options.print); !can) return say(can.error());
+  const auto settings = settings_from(session, options.print);
+  if (!settings) return say(settings.error());
+  if (const auto can = check_print(*settings, destination_from(options.print)); !can)
+    return say(can.error());
   auto log = session.open_log(Access::Write);
   if (!log) return say(log.error());
   const auto batch = make_batch(**log, request, session.ids(), session.clock());

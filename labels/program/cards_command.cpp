@@ -6,8 +6,9 @@
 #include <memory>
 
 #include "labels/cards/wall_sheet.hpp"
+#include "labels/printer/lp_printer.hpp"
 #include "labels/program/commands.hpp"
-#include "labels/program/delivery.hpp"
+#include "labels/program/print_options.hpp"
 
 namespace rackside {
 namespace {
@@ -26,12 +27,14 @@ const std::map<std::string, Paper> papers{
     {"a4", {210, 297}}, {"a5", {148, 210}}, {"letter", {215.9, 279.4}}};
 
 int run(const CardOptions& options) {
-  if (const auto writable = check_output(options.print); !writable) return say(writable.error());
   const Paper paper = papers.at(options.paper);
   const auto sheet = plan_wall_sheet(paper.width, paper.height, {options.print.dots_per_inch});
   if (!sheet) return say(sheet.error());
   const PangoText text;
-  const auto where = deliver(pages_of(*sheet, text), "Rackside action cards", options.print);
+  LpPrinter printer;
+  const auto where =
+      deliver(pages_of(*sheet, text), "Rackside action cards", destination_from(options.print),
+              {options.print.dots_per_inch}, printer);
   if (!where) return say(where.error());
   fmt::print("{} action cards: {}\n", sheet->cards.size(), *where);
   return exit_well;

@@ -44,13 +44,13 @@ int print_shelves(Session& session, const ShelfOptions& options) {
   if (!shelves) return say(shelves.error());
   std::vector<LabelContent> contents;
   for (const ShelfName& shelf : *shelves) contents.push_back(shelf_label(shelf));
-  return print_labels(session, contents, options.print, nothing_to_record);
+  return print_and_tell(session, contents, options.print, nothing_to_record);
 }
 
 int print_badges(Session& session, const BadgeOptions& options) {
   std::vector<LabelContent> contents;
   for (const std::string& person : options.people) contents.push_back(badge(person));
-  return print_labels(session, contents, options.print, nothing_to_record);
+  return print_and_tell(session, contents, options.print, nothing_to_record);
 }
 
 void add_print_options(CLI::App& command, PrintOptions& options, const std::string& file) {

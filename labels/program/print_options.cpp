@@ -115,6 +115,11 @@ Result<std::vector<KeptOffset>> kept_offsets(const Session& session) {
   return parse_offsets(*text, file->string());
 }
 
+Destination destination_from(const PrintOptions& options) {
+  if (!options.printer.empty()) return ToPrinter{options.printer};
+  return ToFile{options.out};
+}
+
 Result<PrintOffset> parse_offset(const std::string& text) {
   if (text.empty()) return PrintOffset{};
   PrintOffset offset;

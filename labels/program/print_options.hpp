@@ -5,6 +5,7 @@
 #include <string>
 
 #include "labels/calibration/kept_offsets.hpp"
+#include "labels/printing/print_run.hpp"
 #include "labels/program/session.hpp"
 #include "labels/render/label_sheet.hpp"
 
@@ -45,6 +46,8 @@ void add_output_options(CLI::App& command, PrintOptions& options, const std::str
 /// as parse_offsets.
 [[nodiscard]] Result<std::filesystem::path> offsets_file(const Session& session);
 [[nodiscard]] Result<std::vector<KeptOffset>> kept_offsets(const Session& session);
+
+[[nodiscard]] Destination destination_from(const PrintOptions& options);
 
 /// "0.5,-0.3" in millimetres. Errors: BadInput.
 [[nodiscard]] Result<PrintOffset> parse_offset(const std::string& text);

@@ -1,5 +1,5 @@
 #pragma once
-// From the words of labels to paper, and back into the log what was printed.
+// A print run as the program tells it: on stdout what came out, on stderr what did not.
 
 #include <functional>
 #include <vector>
@@ -9,17 +9,12 @@
 
 namespace rackside {
 
-/// Whether labels could be printed with these options, found out before anything is written.
-/// Errors: as settings_from, check_output and plan_sheet.
-[[nodiscard]] Result<void> check_print(const Session& session, const PrintOptions& options);
-
 /// What to do once labels with these codes came out.
 using CameOut = std::function<Result<void>(const std::vector<Code>&)>;
 
-/// Plans, proves, writes or prints, and says on stdout what it did. Gives back the exit code:
-/// exit_failed when a label was held back, or nothing came out.
-int print_labels(Session& session, const std::vector<LabelContent>& contents,
-                 const PrintOptions& options, const CameOut& came_out);
+/// Gives back the exit code: exit_failed when a label was held back, or nothing came out.
+int print_and_tell(Session& session, const std::vector<LabelContent>& contents,
+                   const PrintOptions& options, const CameOut& came_out);
 
 /// The same for tubs: what came out is recorded in the log.
 int print_tub_labels(Session& session, LogStore& log, const std::vector<LabelContent>& contents,

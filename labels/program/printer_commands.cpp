@@ -7,7 +7,7 @@
 #include "labels/calibration/calibration_page.hpp"
 #include "labels/printer/lp_printer.hpp"
 #include "labels/program/commands.hpp"
-#include "labels/program/delivery.hpp"
+#include "labels/program/print_options.hpp"
 #include "labels/render/save_file.hpp"
 
 namespace rackside {
@@ -51,10 +51,10 @@ int calibrate(const Session& session, const CalibrateOptions& options) {
   if (!options.remember.empty()) return remember(session, options);
   const auto settings = settings_from(session, options.print);
   if (!settings) return say(settings.error());
-  if (const auto writable = check_output(options.print); !writable) return say(writable.error());
   const PangoText text;
-  const auto where =
-      deliver(calibration_page(*settings, text), "Rackside calibration", options.print);
+  LpPrinter printer;
+  const auto where = deliver(calibration_page(*settings, text), "Rackside calibration",
+                             destination_from(options.print), settings->resolution, printer);
   if (!where) return say(where.error());
   fmt::print("Calibration page of \"{}\": {}\n", settings->stock.name, *where);
   return exit_well;

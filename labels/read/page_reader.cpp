@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "labels/reader/library_pass.hpp"
 #include "labels/reader/plane.hpp"
 
 namespace rackside {
@@ -22,8 +23,8 @@ struct Found {
 
 class Search {
  public:
-  void look(const GreyImage& image, double scale, double left, double top) {
-    for (const Sighting& sighting : read_symbols(image)) {
+  void add(const std::vector<Sighting>& sightings, double scale, double left, double top) {
+    for (const Sighting& sighting : sightings) {
       const Point centre = sighting.centre();
       const Point place{(left + centre.x) * scale, (top + centre.y) * scale};
       if (sighting.code)
@@ -79,7 +80,14 @@ bool is_blank(const GreyImage& image) {
   return lightest - darkest < least_contrast;
 }
 
-void look_through_windows(Search& search, const GreyImage& image, double scale) {
+using Reader = std::vector<Sighting> (*)(const GreyImage&);
+
+std::vector<Sighting> read_plainly(const GreyImage& image) {
+  constexpr int most_symbols = 255;  // what the library counts up to
+  return library_pass(image, most_symbols);
+}
+
+void look_through_windows(Search& search, Reader reader, const GreyImage& image, double scale) {
   const auto last = [](int length) { return std::max(0, length - window); };
   const auto next = [](int at, int end) {
     return at == end ? end + 1 : std::min(at + stride, end);
@@ -88,24 +96,29 @@ void look_through_windows(Search& search, const GreyImage& image, double scale) 
     for (int left = 0; left <= last(image.width); left = next(left, last(image.width))) {
       const GreyImage part = cut_out(image, left, top, std::min(window, image.width - left),
                                      std::min(window, image.height - top));
-      if (!is_blank(part)) search.look(part, scale, left, top);
+      if (!is_blank(part)) search.add(reader(part), scale, left, top);
     }
 }
 
-}  // namespace
-
-PageSightings read_page(const GreyImage& page) {
+PageSightings search_page(const GreyImage& page, Reader reader) {
   Search search;
-  if (page.empty()) return {};
   std::optional<GreyImage> smaller;
   const GreyImage* image = &page;
   for (double scale = 1;; scale *= 2) {
-    look_through_windows(search, *image, scale);
+    look_through_windows(search, reader, *image, scale);
     if (image->width <= window && image->height <= window) break;
     smaller = halved(*image);
     image = &*smaller;
   }
   return search.result();
+}
+
+}  // namespace
+
+PageSightings read_page(const GreyImage& page) {
+  if (page.empty()) return {};
+  const PageSightings seen = search_page(page, read_plainly);
+  return seen.codes.empty() ? search_page(page, read_symbols) : seen;
 }
 
 }  // namespace rackside

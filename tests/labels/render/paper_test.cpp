@@ -56,10 +56,21 @@ LabelSheet full_sheet(const std::string& name, int dpi, PrintOffset offset = {})
   return plan_sheet(sling_labels(kind.cells()), {kind, {dpi}, offset, 0}, text).value();
 }
 
+// From the numbers of the stock alone.
 Box symbol_box(const LabelSheet& sheet, const PlannedLabel& label) {
-  const Box cell = box_of(sheet, label);
+  const Stock& kind = sheet.stock;
   const PlacedSymbol& symbol = label.picture.symbol;
-  return {cell.x + symbol.x, cell.y + symbol.y, symbol.size.side(), symbol.size.side()};
+  return {kind.margin_left + label.place.cell % kind.columns * kind.pitch_x + sheet.offset.right +
+              symbol.x,
+          kind.margin_top + label.place.cell / kind.columns * kind.pitch_y + sheet.offset.down +
+              symbol.y,
+          symbol.size.side(), symbol.size.side()};
+}
+
+// How far a place is from the nearest dot of the printer.
+double off_dot(double millimetres, int dpi) {
+  const double dots = millimetres * dpi / 25.4;
+  return std::abs(dots - std::round(dots)) * 25.4 / dpi;
 }
 
 }  // namespace
@@ -92,14 +103,18 @@ TEST_CASE("symbols stand where the sheet says, to a twentieth of a millimetre") 
       const Extent ink = ink_in(pdf, quiet);
       INFO(name << " label " << index);
       const double margin = quiet_zone * module;
-      const double left = on_dot(quiet.x + margin, sheet.resolution);
-      const double top = on_dot(quiet.y + margin, sheet.resolution);
+      const double left = quiet.x + margin;
+      const double top = quiet.y + margin;
+      const double side = module * label.symbol.side;
       CHECK(std::abs(ink.left - left) < tolerance);
       CHECK(std::abs(ink.top - top) < tolerance);
-      CHECK(std::abs(ink.right - (left + module * label.symbol.side)) < tolerance);
-      CHECK(std::abs(ink.bottom - (top + module * label.symbol.side)) < tolerance);
-      // And that is where the cell is, but for less than a dot.
-      CHECK(std::abs(left - (quiet.x + margin)) <= sheet.resolution.dot() / 2 + 1e-9);
+      CHECK(std::abs(ink.right - (left + side)) < tolerance);
+      CHECK(std::abs(ink.bottom - (top + side)) < tolerance);
+      // And it begins and ends with a printer's dot, as closely as 1200 dots an inch can tell.
+      constexpr double pixel = 25.4 / fine;
+      CHECK(off_dot(ink.left, 300) < 0.75 * pixel);
+      CHECK(off_dot(ink.top, 300) < 0.75 * pixel);
+      CHECK(off_dot(ink.right, 300) < 0.75 * pixel);
     }
   }
 }
