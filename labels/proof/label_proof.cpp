@@ -55,7 +55,7 @@ SymbolPlace symbol_place(const LabelSheet& sheet, const PlannedLabel& label, dou
 }
 
 bool reads_as(const GreyImage& image, const Code& code) {
-  return std::ranges::any_of(read_symbols(image), [&](const Sighting& sighting) {
+  return std::ranges::any_of(read_symbols_plainly(image), [&](const Sighting& sighting) {
     return sighting.code && *sighting.code == code;
   });
 }
