@@ -4,7 +4,7 @@
 
 #include <CLI/CLI.hpp>
 
-#include "core/program/whole_log.hpp"
+#include "core/overview/overview.hpp"
 #include "core/round/plan_text.hpp"
 #include "core/store/sqlite_log.hpp"
 
@@ -33,7 +33,8 @@ Result<int> today(const Words& words, Desk& desk) {
   if (!moment) return tl::unexpected(moment.error());
   auto log = SqliteLog::open(desk.log, Access::Read);
   if (!log) return tl::unexpected(log.error());
-  const auto whole = read_whole_log(**log, *moment);
+  Forecaster forecaster;
+  const auto whole = read_overview(**log, forecaster, *moment, Until::AsOf);
   if (!whole) return tl::unexpected(whole.error());
   const DayPlan plan =
       plan_day(whole->collection, whole->forecasts, whole->rules, whole->climate, *moment);

@@ -87,6 +87,9 @@ struct Model {
 /// Seconds without a touch or scan after which the kiosk goes back to the round.
 inline constexpr std::chrono::minutes idle_return{5};
 
+/// What is to be told just now: the notice, or else what the reader has to say.
+[[nodiscard]] std::optional<Notice> telling(const Model& model);
+
 /// The animal on the tub screen as its whole history leaves it (or as the roster knows it, while
 /// the history is being read). None when no tub is open or nobody lives in it.
 [[nodiscard]] std::optional<AnimalState> shown_animal(const Model& model);

@@ -82,7 +82,7 @@ TubView view_tub(const Model& model) {
   const EnclosureState* enclosure = model.collection.enclosure(model.tub->code);
   view.place = enclosure ? format_place(enclosure->place) : "";
   view.code = model.tub->code.grouped();
-  view.notice = model.notice;
+  view.notice = telling(model);
   view.saving = !model.saving.empty();
   const auto animal = shown_animal(model);
   if (!animal) {

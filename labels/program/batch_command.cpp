@@ -9,7 +9,6 @@
 #include "labels/batch/batch.hpp"
 #include "labels/batch/label_contents.hpp"
 #include "labels/program/commands.hpp"
-#include "labels/program/delivery.hpp"
 #include "labels/program/print_run.hpp"
 
 namespace rackside {
@@ -30,9 +29,7 @@ int run(Session& session, const BatchOptions& options) {
     request.date = *day;
   }
   // What would keep the labels from being printed is said before anything is written.
-  if (const auto settings = settings_from(session, options.print); !settings)
-    return say(settings.error());
-  if (const auto writable = check_output(options.print); !writable) return say(writable.error());
+  if (const auto can = check_print(session, options.print); !can) return say(can.error());
   auto log = session.open_log(Access::Write);
   if (!log) return say(log.error());
   const auto batch = make_batch(**log, request, session.ids(), session.clock());

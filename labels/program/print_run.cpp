@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "core/code/code_of_name.hpp"
 #include "labels/batch/batch.hpp"
 #include "labels/program/delivery.hpp"
 #include "labels/proof/label_proof.hpp"
@@ -48,6 +49,16 @@ std::size_t hold_back(LabelSheet& sheet, const SheetSettings& settings, const Te
 }
 
 }  // namespace
+
+Result<void> check_print(const Session& session, const PrintOptions& options) {
+  const auto settings = settings_from(session, options);
+  if (!settings) return tl::unexpected(settings.error());
+  if (auto writable = check_output(options); !writable) return writable;
+  const LabelContent anything{.code = code_of_name(CodeKind::Enclosure, "anything")};
+  const auto sheet = plan_sheet({anything}, *settings, PangoText());
+  if (!sheet) return tl::unexpected(sheet.error());
+  return {};
+}
 
 int print_labels(Session& session, const std::vector<LabelContent>& contents,
                  const PrintOptions& options, const CameOut& came_out) {

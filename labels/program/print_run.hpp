@@ -9,6 +9,10 @@
 
 namespace rackside {
 
+/// Whether labels could be printed with these options, found out before anything is written.
+/// Errors: as settings_from, check_output and plan_sheet.
+[[nodiscard]] Result<void> check_print(const Session& session, const PrintOptions& options);
+
 /// What to do once labels with these codes came out.
 using CameOut = std::function<Result<void>(const std::vector<Code>&)>;
 

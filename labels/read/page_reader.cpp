@@ -5,6 +5,8 @@
 #include <optional>
 #include <vector>
 
+#include "labels/reader/plane.hpp"
+
 namespace rackside {
 namespace {
 
@@ -59,16 +61,6 @@ class Search {
   std::vector<Point> foreign_;
 };
 
-GreyImage cut(const GreyImage& image, int left, int top, int width, int height) {
-  GreyImage part{width, height, {}};
-  part.pixels.reserve(static_cast<std::size_t>(width) * static_cast<std::size_t>(height));
-  for (int y = top; y < top + height; ++y) {
-    const auto row = image.pixels.begin() + static_cast<std::ptrdiff_t>(y) * image.width + left;
-    part.pixels.insert(part.pixels.end(), row, row + width);
-  }
-  return part;
-}
-
 GreyImage halved(const GreyImage& image) {
   GreyImage half{image.width / 2, image.height / 2, {}};
   half.pixels.reserve(static_cast<std::size_t>(half.width) * static_cast<std::size_t>(half.height));
@@ -94,8 +86,8 @@ void look_through_windows(Search& search, const GreyImage& image, double scale) 
   };
   for (int top = 0; top <= last(image.height); top = next(top, last(image.height)))
     for (int left = 0; left <= last(image.width); left = next(left, last(image.width))) {
-      const GreyImage part = cut(image, left, top, std::min(window, image.width - left),
-                                 std::min(window, image.height - top));
+      const GreyImage part = cut_out(image, left, top, std::min(window, image.width - left),
+                                     std::min(window, image.height - top));
       if (!is_blank(part)) search.look(part, scale, left, top);
     }
 }

@@ -162,6 +162,15 @@ TEST_CASE("importing the same files again changes nothing") {
   CHECK(longer.events_known == 3);
 }
 
+TEST_CASE("a row that stands there once more than in the log is one new event") {
+  Keeper keeper;
+  const std::string row = "2034-03-01,op-1,offered,took,cricket,,,,,,,\n";
+  keeper.import(two_animals, event_row(row));
+  const auto again = keeper.import(std::nullopt, event_row(row + row));
+  CHECK(again.events_known == 1);
+  CHECK(again.events == 1);
+}
+
 TEST_CASE("what was taken back in the log does not come back with the file") {
   Keeper keeper;
   const auto events = event_row("2034-03-01,op-1,misted,,,,,,,,,");

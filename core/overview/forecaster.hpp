@@ -10,7 +10,7 @@
 #include "core/forecast/forecast.hpp"
 #include "core/forecast/surroundings.hpp"
 
-namespace rackside::kiosk {
+namespace rackside {
 
 /// One object belongs to one thread at a time.
 class Forecaster {
@@ -33,4 +33,4 @@ class Forecaster {
   CollectionModel model_ = untaught_model();
 };
 
-}  // namespace rackside::kiosk
+}  // namespace rackside

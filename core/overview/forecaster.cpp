@@ -1,6 +1,6 @@
-#include "kiosk/shell/forecaster.hpp"
+#include "core/overview/forecaster.hpp"
 
-namespace rackside::kiosk {
+namespace rackside {
 
 void Forecaster::begin(std::vector<Event> room, const Moment& as_of) {
   as_of_ = as_of;
@@ -27,4 +27,4 @@ std::optional<Forecast> Forecaster::one(const std::vector<Event>& events, const 
   return forecast(model_, *evidence, as_of);
 }
 
-}  // namespace rackside::kiosk
+}  // namespace rackside
