@@ -29,8 +29,7 @@ LevelFilter::LevelFilter(const LevelParameters& p, const SpeciesShift& shift, St
   } else if (stage == Stage::Unknown) {
     spread = std::hypot(spread, 0.4);  // anything from a sling to an adult
   }
-  level_.variance =
-      spread * spread + shift.level_variance + (adult_ ? shift.adult_variance : 0);
+  level_.variance = spread * spread + shift.level_variance + (adult_ ? shift.adult_variance : 0);
   list_ways();
 }
 
@@ -58,9 +57,9 @@ double LevelFilter::drift_at(double level) const {
 
 Level LevelFilter::advanced(const Level& level) const {
   const double keeps = adult_ ? 1 : 1 - parameters_->pull;
-  return {level.mean + drift_at(level.mean),
-          keeps * keeps * level.variance + parameters_->wander * parameters_->wander +
-              (adult_ ? 0 : shift_.drift_variance)};
+  return {level.mean + drift_at(level.mean), keeps * keeps * level.variance +
+                                                 parameters_->wander * parameters_->wander +
+                                                 (adult_ ? 0 : shift_.drift_variance)};
 }
 
 LengthMixture LevelFilter::length_of(const Level& level) const {
@@ -86,8 +85,8 @@ double LevelFilter::observe(const LoggedCycle& cycle) {
   for (const Way& way : ways_) {
     const double noise = way.variance + cycle.noise;
     const double predicted = level_.variance + noise;
-    const Truncated seen = truncate_normal(level_.mean + way.offset, std::sqrt(predicted),
-                                           cycle.low, high);
+    const Truncated seen =
+        truncate_normal(level_.mean + way.offset, std::sqrt(predicted), cycle.low, high);
     const double weight = way.weight * seen.mass;
     const double gain = level_.variance / predicted;
     Level after{level_.mean + gain * (seen.mean - way.offset - level_.mean),

@@ -107,12 +107,9 @@ SpeciesShift fit_shift(const SpeciesHistories& species, const LevelParameters& p
     }
     return log_likelihood(species.animals, parameters, {at[0], at[1], at[2]}) - penalty;
   };
-  const std::vector<double> at =
-      maximise(objective, {from.level, from.drift, from.adult},
-               {.most_steps = 8,
-                .tolerance = 0.01,
-                .step = 1e-4,
-                .differences = Differences::Forward});
+  const std::vector<double> at = maximise(
+      objective, {from.level, from.drift, from.adult},
+      {.most_steps = 8, .tolerance = 0.01, .step = 1e-4, .differences = Differences::Forward});
   const auto variance = [&](std::size_t i) {
     return 1 / std::max(1 / (spreads[i] * spreads[i]), -curvature(objective, at, i));
   };
@@ -128,8 +125,10 @@ class Fit {
   Fit(std::span<const SpeciesHistories> histories, const CyclePriors& priors,
       const LevelModel* start_from)
       : histories_(histories), priors_(priors) {
-    if (start_from != nullptr) model_ = *start_from;
-    else model_.parameters = prior_parameters(priors);
+    if (start_from != nullptr)
+      model_ = *start_from;
+    else
+      model_.parameters = prior_parameters(priors);
     for (const SpeciesHistories& species : histories)
       model_.shifts.try_emplace(species.species,
                                 SpeciesShift{.level = growth_of(species.species, priors)});
@@ -160,12 +159,12 @@ class Fit {
     return without_variance(model_.shifts.at(species));
   }
   void fit_parameters(int steps) {
-    const auto at = maximise([this](const auto& p) { return objective(p); },
-                             to_vector(model_.parameters),
-                             {.most_steps = steps,
-                              .tolerance = 0.05,
-                              .step = 1e-4,
-                              .differences = Differences::Forward});
+    const auto at =
+        maximise([this](const auto& p) { return objective(p); }, to_vector(model_.parameters),
+                 {.most_steps = steps,
+                  .tolerance = 0.05,
+                  .step = 1e-4,
+                  .differences = Differences::Forward});
     model_.parameters = from_vector(at, priors_);
   }
   void fit_shifts() {
@@ -184,8 +183,12 @@ class Fit {
     }
     model_.log_posterior = objective(at);
     const auto square = [](double spread) { return spread * spread; };
-    model_.unknown_species = {0, 0, 0, square(priors_.species_level),
-                              square(priors_.species_drift), square(priors_.species_adult)};
+    model_.unknown_species = {0,
+                              0,
+                              0,
+                              square(priors_.species_level),
+                              square(priors_.species_drift),
+                              square(priors_.species_adult)};
   }
 
   std::span<const SpeciesHistories> histories_;
@@ -198,8 +201,7 @@ class Fit {
 
 LevelParameters prior_parameters(const CyclePriors& priors) {
   LevelParameters parameters;
-  for (std::size_t i = 0; i < stages; ++i)
-    parameters.start[i] = std::log(priors.length[i].value);
+  for (std::size_t i = 0; i < stages; ++i) parameters.start[i] = std::log(priors.length[i].value);
   for (const Slot& slot : slots) parameters.*slot.member = (priors.*slot.prior).value;
   parameters.pull_at = std::log(priors.pull_reference);
   parameters.wide_factor = priors.wide_factor;
@@ -217,7 +219,8 @@ SpeciesShift LevelModel::shift_of(const std::string& species) const {
 LevelFilter LevelModel::filter(const std::string& species, Stage stage,
                                std::optional<int> instar) const {
   SpeciesShift shift = shift_of(species);
-  shift.level_variance += start_variance[stage == Stage::MatureMale ? 3 : static_cast<std::size_t>(stage)];
+  shift.level_variance +=
+      start_variance[stage == Stage::MatureMale ? 3 : static_cast<std::size_t>(stage)];
   return LevelFilter(parameters, shift, stage, instar);
 }
 
