@@ -8,7 +8,9 @@
 namespace rackside {
 namespace {
 
-constexpr double shortest_cycle = 6;  // days; no moult is looked for sooner after another
+// No moult is looked for sooner after another: days, or a share of a very short cycle.
+constexpr double shortest_cycle = 6;
+constexpr double shortest_share = 0.35;
 constexpr double widest_past = 14;    // days, of a cell; wider where nothing is on record for years
 constexpr double most_past = 45;      // cells, about
 
@@ -80,7 +82,9 @@ void weigh_by_length(Cells& cells, const Character& character, const RunningCycl
 
 Cells lay_cells(const Character& character, const RunningCycle& cycle, double as_of) {
   Cells cells;
-  const double first = cycle.from_arrival ? cycle.start() : cycle.start_latest + shortest_cycle;
+  const double shortest =
+      std::min(shortest_cycle, shortest_share * std::exp(character.length[0].mean));
+  const double first = cycle.from_arrival ? cycle.start() : cycle.start_latest + shortest;
   add_past(cells, first, as_of);
   add_future(cells, std::max(first, as_of), as_of, horizon(character, cycle, as_of));
   weigh_by_length(cells, character, cycle);

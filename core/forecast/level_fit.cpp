@@ -53,8 +53,10 @@ std::vector<double> to_vector(const LevelParameters& parameters) {
   return vector;
 }
 
-LevelParameters from_vector(const std::vector<double>& vector, const CyclePriors& priors) {
+LevelParameters from_vector(const std::vector<double>& vector, const CyclePriors& priors,
+                            const std::array<double, instars>& at_instar) {
   LevelParameters parameters = prior_parameters(priors);
+  parameters.at_instar = at_instar;
   std::copy_n(vector.begin(), stages, parameters.start.begin());
   for (std::size_t i = 0; i < slots.size(); ++i)
     parameters.*slots[i].member = from_scale(vector[stages + i], slots[i].scale);
@@ -138,17 +140,18 @@ class Fit {
   LevelModel run() {
     const int turns = again_ ? 1 : 3;
     for (int turn = 0; turn < turns; ++turn) {
-      fit_shifts();
       fit_parameters(turn == 0 ? 12 : 6);
+      fit_shifts();
+      recentre();
+      fit_instars();
     }
-    fit_shifts();
     settle_variances();
     return model_;
   }
 
  private:
   [[nodiscard]] double objective(const std::vector<double>& at) const {
-    const LevelParameters parameters = from_vector(at, priors_);
+    const LevelParameters parameters = from_vector(at, priors_, model_.parameters.at_instar);
     double sum = log_prior(at, priors_);
     for (const SpeciesHistories& species : histories_)
       sum += log_likelihood(species.animals, parameters, plain(species.species));
@@ -165,12 +168,54 @@ class Fit {
                   .tolerance = 0.05,
                   .step = 1e-4,
                   .differences = Differences::Forward});
-    model_.parameters = from_vector(at, priors_);
+    model_.parameters = from_vector(at, priors_, model_.parameters.at_instar);
   }
   void fit_shifts() {
     for (const SpeciesHistories& species : histories_) {
       SpeciesShift& shift = model_.shifts.at(species.species);
       shift = fit_shift(species, model_.parameters, priors_, shift);
+    }
+  }
+  // What the species have in common belongs to the collection: the same likelihood, and less for
+  // the species' priors to bear.
+  void recentre() {
+    if (model_.shifts.empty()) return;
+    const auto n = static_cast<double>(model_.shifts.size());
+    double level = 0, drift = 0;
+    for (const auto& [name, shift] : model_.shifts) {
+      level += (shift.level - growth_of(name, priors_)) / n;
+      drift += shift.drift / n;
+    }
+    for (double& start : model_.parameters.start) start += level;
+    model_.parameters.drift += drift;
+    for (auto& [name, shift] : model_.shifts) {
+      shift.level -= level;
+      shift.drift -= drift;
+    }
+  }
+  // Shrunken means of what is left over at each instar, given all the rest.
+  void fit_instars() {
+    std::array<double, instars> weight{}, sum{};
+    for (const SpeciesHistories& species : histories_)
+      for (const CycleHistory& animal : species.animals) {
+        LevelFilter filter(model_.parameters, plain(species.species), animal.stage, animal.instar);
+        for (const LoggedCycle& cycle : animal.cycles) {
+          const auto instar = filter.instar();
+          const double expected = filter.expected();
+          const double deviation = filter.length()[0].deviation;
+          filter.observe(cycle);
+          if (!instar || cycle.running || cycle.start == LoggedCycle::Start::Arrival) continue;
+          const double precision =
+              (1 - filter.hid_a_moult()) / (deviation * deviation + cycle.noise);
+          weight[std::min(*instar, instars - 1)] += precision;
+          sum[std::min(*instar, instars - 1)] +=
+              precision * ((cycle.low + cycle.high) / 2 - expected);
+        }
+      }
+    const double held = 1 / (priors_.at_instar * priors_.at_instar);
+    for (std::size_t i = 0; i < instars; ++i) {
+      double& step = model_.parameters.at_instar[i];
+      if (weight[i] > 0) step = (weight[i] * step + sum[i]) / (weight[i] + held);
     }
   }
   void settle_variances() {
