@@ -6,25 +6,22 @@
 #include "core/forecast/normal.hpp"
 
 namespace rackside {
-namespace {
-
-std::size_t stage_index(Stage stage) {
-  return stage == Stage::MatureMale ? 3 : static_cast<std::size_t>(stage);
+std::size_t start_index(Stage stage, std::optional<int> instar) {
+  if (stage == Stage::MatureMale) return static_cast<std::size_t>(Stage::Adult);
+  // An instar says more than "unknown": counted from that of a juvenile.
+  if (stage == Stage::Unknown && instar) return static_cast<std::size_t>(Stage::Juvenile);
+  return static_cast<std::size_t>(stage);
 }
-
-}  // namespace
 
 LevelFilter::LevelFilter(const LevelParameters& p, const SpeciesShift& shift, Stage stage,
                          std::optional<int> instar)
     : parameters_(&p), shift_(shift), adult_(stage == Stage::Adult || stage == Stage::MatureMale) {
-  const std::size_t at = stage_index(stage);
+  const std::size_t at = start_index(stage, instar);
   const double apart = shift.level + (adult_ ? shift.adult : 0);
   level_.mean = p.start[at] + apart;
   double spread = p.start_spread;
   if (instar) {
-    const std::size_t from = stage == Stage::Unknown ? 2 : at;
-    level_.mean = p.start[from] + apart;
-    if (!adult_) level_.mean += p.per_instar * (*instar - p.instar_reference[from]);
+    if (!adult_) level_.mean += p.per_instar * (*instar - p.instar_reference[at]);
     spread = p.known_start_spread;
     if (!adult_ && *instar >= 0) instar_ = static_cast<std::size_t>(*instar);
   } else if (stage == Stage::Unknown) {

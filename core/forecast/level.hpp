@@ -68,6 +68,9 @@ struct LengthComponent {
 };
 using LengthMixture = std::array<LengthComponent, 2>;
 
+/// Which of LevelParameters::start an animal begins from.
+[[nodiscard]] std::size_t start_index(Stage stage, std::optional<int> instar);
+
 class LevelFilter {
  public:
   LevelFilter(const LevelParameters& parameters, const SpeciesShift& shift, Stage stage,

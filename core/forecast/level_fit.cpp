@@ -138,6 +138,7 @@ class Fit {
   }
 
   LevelModel run() {
+    if (!again_) find_scale();
     const int turns = again_ ? 1 : 3;
     for (int turn = 0; turn < turns; ++turn) {
       fit_parameters(turn == 0 ? 12 : 6);
@@ -193,9 +194,10 @@ class Fit {
       shift.drift -= drift;
     }
   }
-  // Shrunken means of what is left over at each instar, given all the rest.
-  void fit_instars() {
-    std::array<double, instars> weight{}, sum{};
+  // What is left over of each finished cycle, given all that was known before it, with how much it
+  // weighs and the instar it was in.
+  template <class Visit>
+  void each_rest(const Visit& visit) const {
     for (const SpeciesHistories& species : histories_)
       for (const CycleHistory& animal : species.animals) {
         LevelFilter filter(model_.parameters, plain(species.species), animal.stage, animal.instar);
@@ -204,18 +206,38 @@ class Fit {
           const double expected = filter.expected();
           const double deviation = filter.length()[0].deviation;
           filter.observe(cycle);
-          if (!instar || cycle.running || cycle.start == LoggedCycle::Start::Arrival) continue;
-          const double precision =
-              (1 - filter.hid_a_moult()) / (deviation * deviation + cycle.noise);
-          weight[std::min(*instar, instars - 1)] += precision;
-          sum[std::min(*instar, instars - 1)] +=
-              precision * ((cycle.low + cycle.high) / 2 - expected);
+          if (cycle.running || cycle.start == LoggedCycle::Start::Arrival) continue;
+          visit(instar, (cycle.low + cycle.high) / 2 - expected,
+                (1 - filter.hid_a_moult()) / (deviation * deviation + cycle.noise));
         }
       }
+  }
+  // Brings all starts near the log at once, however far from the priors its animals are; the climb
+  // from there is short.
+  void find_scale() {
+    for (int step = 0; step < 4; ++step) {
+      double weight = 1, sum = 0;
+      each_rest([&](auto, double rest, double precision) {
+        weight += precision;
+        sum += precision * rest;
+      });
+      for (double& start : model_.parameters.start) start += sum / weight;
+    }
+  }
+  // Shrunken means of what is left over at each instar, given all the rest.
+  void fit_instars() {
     const double held = 1 / (priors_.at_instar * priors_.at_instar);
-    for (std::size_t i = 0; i < instars; ++i) {
-      double& step = model_.parameters.at_instar[i];
-      if (weight[i] > 0) step = (weight[i] * step + sum[i]) / (weight[i] + held);
+    for (int step = 0; step < 4; ++step) {
+      std::array<double, instars> weight{}, sum{};
+      each_rest([&](auto instar, double rest, double precision) {
+        if (!instar) return;
+        weight[std::min(*instar, instars - 1)] += precision;
+        sum[std::min(*instar, instars - 1)] += precision * rest;
+      });
+      for (std::size_t i = 0; i < instars; ++i) {
+        double& at = model_.parameters.at_instar[i];
+        if (weight[i] > 0) at = (weight[i] * at + sum[i]) / (weight[i] + held);
+      }
     }
   }
   void settle_variances() {
@@ -264,8 +286,7 @@ SpeciesShift LevelModel::shift_of(const std::string& species) const {
 LevelFilter LevelModel::filter(const std::string& species, Stage stage,
                                std::optional<int> instar) const {
   SpeciesShift shift = shift_of(species);
-  shift.level_variance +=
-      start_variance[stage == Stage::MatureMale ? 3 : static_cast<std::size_t>(stage)];
+  shift.level_variance += start_variance[start_index(stage, instar)];
   return LevelFilter(parameters, shift, stage, instar);
 }
 
