@@ -84,7 +84,9 @@ Cells lay_cells(const Character& character, const RunningCycle& cycle, double as
   Cells cells;
   const double shortest =
       std::min(shortest_cycle, shortest_share * std::exp(character.length[0].mean));
-  const double first = cycle.from_arrival ? cycle.start() : cycle.start_latest + shortest;
+  const double first = cycle.from_arrival
+                           ? cycle.start()
+                           : std::max(cycle.start_latest, cycle.start() + shortest);
   add_past(cells, first, as_of);
   add_future(cells, std::max(first, as_of), as_of, horizon(character, cycle, as_of));
   weigh_by_length(cells, character, cycle);

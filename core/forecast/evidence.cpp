@@ -163,6 +163,9 @@ class Gatherer {
     const bool offers_are_visits = looks_.size() * 4 < offers_.size();
     for (const Offer& offer : offers_)
       if (offers_are_visits || offer.took) evidence_.visits.push_back(offer.day);
+    for (Observation& o : evidence_.observations)
+      o.visit =
+          o.kind == Observation::Kind::Look || offers_are_visits || o.outcome == Outcome::Took;
     std::ranges::sort(evidence_.visits);
     double before = evidence_.arrived;
     for (MoultSpan& moult : evidence_.moults) {

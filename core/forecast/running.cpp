@@ -40,7 +40,7 @@ RunningCycle running_cycle(const Evidence& evidence, const Character& character,
     for (const Observation& observation : all) {
       if (std::ranges::find(left_out, observation.event) == left_out.end())
         kept.push_back(observation);
-      else
+      else if (observation.visit)
         forget_visit(cycle.visits, observation.day);
     }
     cycle.steps = steps_of(kept, character.habits, mute);

@@ -3,8 +3,8 @@
 #include <map>
 #include <sstream>
 
-#include "tests/frame.hpp"
 #include "tests/core/forecast/real_records.hpp"
+#include "tests/frame.hpp"
 
 namespace rackside::tests {
 namespace {
@@ -56,8 +56,7 @@ std::vector<Evidence> cricket_records(const std::filesystem::path& file) {
     std::pair<double, int> before = *seen.begin();
     for (const auto& [day, instar] : seen) {
       animal.visits.push_back(day);
-      for (int moult = before.second; moult < instar; ++moult)
-        animal.moults.push_back({before.first, day, next_id()});
+      if (instar > before.second) animal.moults.push_back({before.first, day, next_id()});
       before = {day, std::max(instar, before.second)};
     }
     if (!animal.moults.empty()) animal.ended = animal.moults.back().latest;
