@@ -33,15 +33,16 @@ double crps_of_sample(std::span<const double> sample, double happened, SampleSco
 
 double crps_of_normal(double mean, double deviation, double happened) {
   const double z = (happened - mean) / deviation;
-  return deviation * (z * (2 * normal_cdf(z) - 1) + 2 * normal_density(z) - std::numbers::inv_sqrtpi);
+  return deviation *
+         (z * (2 * normal_cdf(z) - 1) + 2 * normal_density(z) - std::numbers::inv_sqrtpi);
 }
 
 double crps_of_lognormal(double log_mean, double log_deviation, double happened) {
   const double mean = std::exp(log_mean + log_deviation * log_deviation / 2);
   const double z = happened > 0 ? (std::log(happened) - log_mean) / log_deviation : -HUGE_VAL;
   return happened * (2 * normal_cdf(z) - 1) -
-         2 * mean * (normal_cdf(z - log_deviation) +
-                     normal_cdf(log_deviation / std::numbers::sqrt2) - 1);
+         2 * mean *
+             (normal_cdf(z - log_deviation) + normal_cdf(log_deviation / std::numbers::sqrt2) - 1);
 }
 
 double place_in(std::span<const double, moult_quantiles> quantiles, double happened) {
@@ -67,7 +68,8 @@ double brier_score(std::span<const Call> calls) {
 std::array<ReliabilityRow, 10> reliability(std::span<const Call> calls) {
   std::array<ReliabilityRow, 10> rows{};
   for (const Call& call : calls) {
-    ReliabilityRow& row = rows[std::min<std::size_t>(9, static_cast<std::size_t>(call.probability * 10))];
+    ReliabilityRow& row =
+        rows[std::min<std::size_t>(9, static_cast<std::size_t>(call.probability * 10))];
     row.said += call.probability;
     row.happened += call.happened ? 1 : 0;
     ++row.calls;

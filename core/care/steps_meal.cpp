@@ -64,7 +64,7 @@ Instruction offer(const Findings& f, Portion portion, std::vector<std::string> w
 }  // namespace
 
 std::string format_prey(const PreyPlan& prey) {
-  const std::string count = count_of(prey.count, prey.kind);
+  std::string count = count_of(prey.count, prey.kind);
   if (!prey.size) return count;
   return fmt::format("{} of about {:g} mm", count, prey.size->value);
 }

@@ -15,8 +15,11 @@ const NormalPoints<15> premoult_points(3.2);
 class Enumeration {
  public:
   Enumeration(const Character& character, const RunningCycle& cycle, double as_of)
-      : character_(character), cycle_(cycle), as_of_(as_of),
-        observed_(character, cycle, as_of), cells_(lay_cells(character, cycle, as_of)),
+      : character_(character),
+        cycle_(cycle),
+        as_of_(as_of),
+        observed_(character, cycle, as_of),
+        cells_(lay_cells(character, cycle, as_of)),
         unseen_(character, observed_, cells_, as_of) {
     for (std::size_t k = 0; k < premoult_points.z.size(); ++k)
       stretch_[k] = std::exp(character.habits.premoult.spread * premoult_points.z[k]);
@@ -122,8 +125,8 @@ class Enumeration {
   Observed observed_;
   Cells cells_;
   UnseenMoults unseen_;
-  std::array<double, 15> stretch_{};   // factor of each length of premoult to its median
-  std::vector<double> until_now_;      // likelihood of all steps, premoult beginning before the k-th
+  std::array<double, 15> stretch_{};  // factor of each length of premoult to its median
+  std::vector<double> until_now_;     // likelihood of all steps, premoult beginning before the k-th
 };
 
 }  // namespace

@@ -4,10 +4,10 @@
 
 #include <vector>
 
+#include "core/forecast/growth_clock.hpp"
 #include "core/forecast/level.hpp"
 #include "core/forecast/opening.hpp"
 #include "core/forecast/season.hpp"
-#include "core/forecast/growth_clock.hpp"
 
 namespace rackside {
 

@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "core/forecast/history.hpp"
 #include "core/forecast/habit_fit.hpp"
+#include "core/forecast/history.hpp"
 
 namespace rackside {
 GrowthClock CollectionModel::clock_of(const Evidence& evidence) const {
@@ -33,8 +33,8 @@ Character CollectionModel::character_of(const Evidence& evidence) const {
   character.length = filter.length();
   character.next_length = filter.next_length();
   const HabitCounts own = own_counts(*this, evidence, character.clock);
-  character.habits = updated(habits_of(evidence.species, evidence.stage), own, documented_priors(),
-                             Pool::Animal);
+  character.habits =
+      updated(habits_of(evidence.species, evidence.stage), own, documented_priors(), Pool::Animal);
   character.unseen_share = levels.parameters.unseen_share;
   character.noticed_a_visit = documented_priors().cycle.noticed_a_visit;
   if (evidence.stage == Stage::Adult) {

@@ -10,10 +10,10 @@
 namespace rackside {
 namespace {
 
-constexpr double settling_days = 10;  // common practice, no source: leave it alone a week or more
-constexpr double cold_below = 19;     // degrees C; from memory
-constexpr double same_moult_days = 5;        // no animal moults twice in so few days
-constexpr double late_shed_days = 14;        // a shed found this soon after a moult seen is its own
+constexpr double settling_days = 10;   // common practice, no source: leave it alone a week or more
+constexpr double cold_below = 19;      // degrees C; from memory
+constexpr double same_moult_days = 5;  // no animal moults twice in so few days
+constexpr double late_shed_days = 14;  // a shed found this soon after a moult seen is its own
 
 // Reads one animal's standing events in their order.
 class Gatherer {
@@ -105,7 +105,8 @@ class Gatherer {
     looks_.push_back(now_);
     if (!evidence_.observations.empty()) {
       Observation& last = evidence_.observations.back();
-      const double visit = std::chrono::duration<double, std::chrono::days::period>(one_visit).count();
+      const double visit =
+          std::chrono::duration<double, std::chrono::days::period>(one_visit).count();
       if (last.kind == Observation::Kind::Look && now_ - last.day <= visit) {
         last.signs = last.signs.with(look.signs);
         return;
@@ -162,6 +163,9 @@ class Gatherer {
     const bool offers_are_visits = looks_.size() * 4 < offers_.size();
     for (const Offer& offer : offers_)
       if (offers_are_visits || offer.took) evidence_.visits.push_back(offer.day);
+    for (Observation& o : evidence_.observations)
+      o.visit =
+          o.kind == Observation::Kind::Look || offers_are_visits || o.outcome == Outcome::Took;
     std::ranges::sort(evidence_.visits);
     double before = evidence_.arrived;
     for (MoultSpan& moult : evidence_.moults) {
@@ -183,7 +187,8 @@ class Gatherer {
           evidence_.warmth, static_cast<float>(observation.day), {}, &WeekOfWarmth::day);
       if (next == evidence_.warmth.begin()) continue;
       const WeekOfWarmth& week = *(next - 1);
-      if (observation.day - week.day < 21 && week.celsius < cold_below) observation.unsettled = true;
+      if (observation.day - week.day < 21 && week.celsius < cold_below)
+        observation.unsettled = true;
     }
   }
 

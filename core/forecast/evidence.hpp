@@ -24,6 +24,7 @@ struct Observation {
   Outcome outcome = Outcome::Took;  // of an offer
   SignSet signs;                    // of a look; empty: nothing unusual
   bool unsettled = false;           // rehoused or arrived lately, or kept cold
+  bool visit = false;               // counts among Evidence::visits
 
   bool operator==(const Observation&) const = default;
 };

@@ -85,7 +85,8 @@ MoultDensity moult_density(const CollectionModel& model, const Evidence& evidenc
   MoultDensity density;
   density.first_day = std::floor(quantile(belief, 0.001) - now);
   density.a_day.assign(
-      static_cast<std::size_t>(std::ceil(quantile(belief, 0.999) - now - density.first_day)) + 1, 0);
+      static_cast<std::size_t>(std::ceil(quantile(belief, 0.999) - now - density.first_day)) + 1,
+      0);
   for (const MoultCell& cell : belief.cells) {
     const double per_day = cell.probability / (cell.to - cell.from);
     for (std::size_t i = 0; i < density.a_day.size(); ++i) {

@@ -18,8 +18,8 @@ enum class Phase {
   Hardening,  // has moulted lately; the new skin is still soft
   Feeding,
   Premoult,
-  Moulting,   // on its back, or seen moulting today
-  Finished,   // a mature male, or an animal that is no longer here: no moult is expected
+  Moulting,  // on its back, or seen moulting today
+  Finished,  // a mature male, or an animal that is no longer here: no moult is expected
 };
 
 /// "hardening", "feeding", "premoult", "moulting", "finished".
@@ -57,12 +57,12 @@ struct Forecast {
 
 /// What a moult strip draws beside the observations: where the next moult may be, day by day.
 struct MoultDensity {
-  double first_day = 0;               // of `a_day[0]`, in days after `as_of`; negative: it may have been
-  std::vector<double> a_day;          // probability of each day, in order
-  double median = 0;                  // days after `as_of`
-  std::array<double, 2> half{};       // in which it is with 50 %
+  double first_day = 0;          // of `a_day[0]`, in days after `as_of`; negative: it may have been
+  std::vector<double> a_day;     // probability of each day, in order
+  double median = 0;             // days after `as_of`
+  std::array<double, 2> half{};  // in which it is with 50 %
   std::array<double, 2> nine_tenths{};  // ... with 90 %
-  std::vector<Day> moults;            // on record before, the oldest first
+  std::vector<Day> moults;              // on record before, the oldest first
 
   bool operator==(const MoultDensity&) const = default;
 };

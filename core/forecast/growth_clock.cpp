@@ -16,8 +16,8 @@ constexpr double radians_a_day = 2 * std::numbers::pi / 365.25;
 
 double rate_at(double celsius, double threshold, const WarmthPriors& priors) {
   const auto degree_days = [&](double mean) {
-    return degree_days_by_sine({mean - priors.daily_swing, mean + priors.daily_swing, threshold,
-                                priors.upper});
+    return degree_days_by_sine(
+        {mean - priors.daily_swing, mean + priors.daily_swing, threshold, priors.upper});
   };
   // However cold it is read to be, the animal is alive: growth does not stop for the model.
   return std::max(0.1, degree_days(celsius) / degree_days(priors.reference));
@@ -31,7 +31,7 @@ GrowthClock::GrowthClock(const YearlyWave& wave) : wave_(wave) {
 }
 
 GrowthClock::GrowthClock(std::span<const WeekOfWarmth> weeks, double threshold,
-                           const WarmthPriors& priors) {
+                         const WarmthPriors& priors) {
   if (weeks.empty()) return;
   first_ = weeks.front().day;
   const auto count = static_cast<std::size_t>(std::lround((weeks.back().day - first_) / 7)) + 1;

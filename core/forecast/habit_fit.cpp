@@ -37,10 +37,9 @@ HabitCounts counts_of(const CollectionModel& model, const Evidence& evidence,
   const Habits habits = model.habits_of(evidence.species, evidence.stage);
   const SignSet mute = mute_signs(traits_of(evidence.species), evidence.stage);
   HabitCounts counts;
-  each_finished_cycle(model, evidence, clock, most,
-                      [&](const FinishedCycle& cycle, double weight) {
-                        counts.add(tally(cycle, habits, mute), weight);
-                      });
+  each_finished_cycle(model, evidence, clock, most, [&](const FinishedCycle& cycle, double weight) {
+    counts.add(tally(cycle, habits, mute), weight);
+  });
   return counts;
 }
 

@@ -19,8 +19,7 @@ void add_to(std::array<Inner, N>& sum, const std::array<Inner, N>& more, double 
 Shares pooled(const Shares& parent, const Shares& counts, double strength) {
   Shares shares{};
   const double total = strength + counts[0] + counts[1] + counts[2];
-  for (std::size_t i = 0; i < outcomes; ++i)
-    shares[i] = (strength * parent[i] + counts[i]) / total;
+  for (std::size_t i = 0; i < outcomes; ++i) shares[i] = (strength * parent[i] + counts[i]) / total;
   return shares;
 }
 
@@ -37,14 +36,25 @@ Strengths strengths_of(const Priors& p, Pool pool) {
     case Pool::Collection:
       return {{p.hardening_offer.strength, p.feeding_offer.strength, p.fasting_offer.strength,
                p.premoult_offer.strength},
-              p.unsettled_offer.strength, p.sign.strength, p.fast.strength,
-              p.premoult.within_strength, p.hardening.strength};
+              p.unsettled_offer.strength,
+              p.sign.strength,
+              p.fast.strength,
+              p.premoult.within_strength,
+              p.hardening.strength};
     case Pool::Species:
-      return {{30, p.feeding_offer.strength, never, p.premoult_offer.species_strength}, never,
-              p.sign.species_strength, 2 * p.fast.strength, 20, 20};
+      return {{30, p.feeding_offer.strength, never, p.premoult_offer.species_strength},
+              never,
+              p.sign.species_strength,
+              2 * p.fast.strength,
+              20,
+              20};
     case Pool::Animal:
       return {{never, p.feeding_offer.animal_strength, never, p.premoult_offer.animal_strength},
-              never, never, 3 * p.fast.strength, never, never};
+              never,
+              never,
+              3 * p.fast.strength,
+              never,
+              never};
   }
   return {};
 }
@@ -137,8 +147,8 @@ Habits updated(const Habits& parent, const HabitCounts& counts, const Priors& pr
         habits.sign[again][phase][sign] =
             (strength.sign * parent.sign[again][phase][sign] + counts.seen[again][phase][sign]) /
             (strength.sign + counts.looked[again][phase][sign]);
-  habits.fast_start = (strength.fast + counts.fasts) /
-                      (strength.fast / parent.fast_start + counts.feeding_days);
+  habits.fast_start =
+      (strength.fast + counts.fasts) / (strength.fast / parent.fast_start + counts.feeding_days);
   habits.fast_end = (strength.fast + counts.fasts_ended) /
                     (strength.fast / parent.fast_end + counts.fasting_days);
   habits.hardening.log_median += counts.hardening_y / (counts.hardenings + strength.hardening);

@@ -33,9 +33,9 @@ CycleHistory finished_cycles(const Evidence& evidence, const GrowthClock& clock)
     if (i > 0)
       history.cycles.push_back(between(moults[i - 1], moults[i], clock));
     else
-      history.cycles.push_back(
-          {.low = log_days(clock, evidence.arrived, std::max(evidence.arrived + 1, moults[0].middle())),
-           .start = LoggedCycle::Start::Arrival});
+      history.cycles.push_back({.low = log_days(clock, evidence.arrived,
+                                                std::max(evidence.arrived + 1, moults[0].middle())),
+                                .start = LoggedCycle::Start::Arrival});
   }
   return history;
 }
@@ -43,7 +43,8 @@ CycleHistory finished_cycles(const Evidence& evidence, const GrowthClock& clock)
 CycleHistory all_cycles(const Evidence& evidence, const GrowthClock& clock, double as_of) {
   CycleHistory history = finished_cycles(evidence, clock);
   if (evidence.moults.empty()) return history;
-  const double until = std::min({as_of, evidence.ended.value_or(as_of), evidence.matured.value_or(as_of)});
+  const double until =
+      std::min({as_of, evidence.ended.value_or(as_of), evidence.matured.value_or(as_of)});
   const MoultSpan& last = evidence.moults.back();
   if (until > last.middle() + 1)
     history.cycles.push_back({.low = log_days(clock, last.middle(), until),

@@ -2,8 +2,8 @@
 // An animal's moults on record as cycle lengths for the level filter.
 
 #include "core/forecast/evidence.hpp"
-#include "core/forecast/level.hpp"
 #include "core/forecast/growth_clock.hpp"
+#include "core/forecast/level.hpp"
 
 namespace rackside {
 

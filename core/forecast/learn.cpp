@@ -68,6 +68,20 @@ void try_warmth(CollectionModel& model, std::span<const Evidence* const> sample,
   }
 }
 
+// The time over which moults are on record. In less than a year and a half a season cannot be told
+// from growing up.
+bool spans_seasons(std::span<const Evidence* const> sample) {
+  constexpr double least_days = 550;
+  double first = HUGE_VAL;
+  double last = -HUGE_VAL;
+  for (const Evidence* animal : sample)
+    if (!animal->moults.empty()) {
+      first = std::min(first, animal->moults.front().latest);
+      last = std::max(last, animal->moults.back().latest);
+    }
+  return last - first >= least_days;
+}
+
 // A yearly wave of growth. Its height and time are sought with the lengths' parameters held.
 void try_wave(CollectionModel& model, std::span<const Evidence* const> sample, double as_of) {
   constexpr std::size_t enough = 120;
@@ -94,7 +108,7 @@ void learn_levels(CollectionModel& model, std::span<const Evidence* const> sampl
   model.wave = {};
   model.levels = refit(model, sample, as_of, before);
   try_warmth(model, sample, as_of);
-  if (!model.warmth_threshold) try_wave(model, sample, as_of);
+  if (!model.warmth_threshold && spans_seasons(sample)) try_wave(model, sample, as_of);
 }
 
 }  // namespace

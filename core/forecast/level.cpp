@@ -6,31 +6,28 @@
 #include "core/forecast/normal.hpp"
 
 namespace rackside {
-namespace {
-
-std::size_t stage_index(Stage stage) {
-  return stage == Stage::MatureMale ? 3 : static_cast<std::size_t>(stage);
+std::size_t start_index(Stage stage, std::optional<int> instar) {
+  if (stage == Stage::MatureMale) return static_cast<std::size_t>(Stage::Adult);
+  // An instar says more than "unknown": counted from that of a juvenile.
+  if (stage == Stage::Unknown && instar) return static_cast<std::size_t>(Stage::Juvenile);
+  return static_cast<std::size_t>(stage);
 }
-
-}  // namespace
 
 LevelFilter::LevelFilter(const LevelParameters& p, const SpeciesShift& shift, Stage stage,
                          std::optional<int> instar)
     : parameters_(&p), shift_(shift), adult_(stage == Stage::Adult || stage == Stage::MatureMale) {
-  const std::size_t at = stage_index(stage);
+  const std::size_t at = start_index(stage, instar);
   const double apart = shift.level + (adult_ ? shift.adult : 0);
   level_.mean = p.start[at] + apart;
   double spread = p.start_spread;
   if (instar) {
-    const std::size_t from = stage == Stage::Unknown ? 2 : at;
-    level_.mean = p.start[from] + apart;
-    if (!adult_) level_.mean += p.per_instar * (*instar - p.instar_reference[from]);
+    if (!adult_) level_.mean += p.per_instar * (*instar - p.instar_reference[at]);
     spread = p.known_start_spread;
+    if (!adult_ && *instar >= 0) instar_ = static_cast<std::size_t>(*instar);
   } else if (stage == Stage::Unknown) {
     spread = std::hypot(spread, 0.4);  // anything from a sling to an adult
   }
-  level_.variance =
-      spread * spread + shift.level_variance + (adult_ ? shift.adult_variance : 0);
+  level_.variance = spread * spread + shift.level_variance + (adult_ ? shift.adult_variance : 0);
   list_ways();
 }
 
@@ -58,17 +55,23 @@ double LevelFilter::drift_at(double level) const {
 
 Level LevelFilter::advanced(const Level& level) const {
   const double keeps = adult_ ? 1 : 1 - parameters_->pull;
-  return {level.mean + drift_at(level.mean),
-          keeps * keeps * level.variance + parameters_->wander * parameters_->wander +
-              (adult_ ? 0 : shift_.drift_variance)};
+  return {level.mean + drift_at(level.mean), keeps * keeps * level.variance +
+                                                 parameters_->wander * parameters_->wander +
+                                                 (adult_ ? 0 : shift_.drift_variance)};
 }
 
-LengthMixture LevelFilter::length_of(const Level& level) const {
+double LevelFilter::at_instar(std::size_t moults_ahead) const {
+  if (!instar_) return 0;
+  return parameters_->at_instar[std::min(*instar_ + moults_ahead, instars - 1)];
+}
+
+LengthMixture LevelFilter::length_of(const Level& level, std::size_t moults) const {
+  const double mean = level.mean + at_instar(moults);
   const LevelParameters& p = *parameters_;
   const double narrow = within();
   const double wide = narrow * p.wide_factor;
-  return {{{1 - p.wide_share, level.mean, std::sqrt(level.variance + narrow * narrow)},
-           {p.wide_share, level.mean, std::sqrt(level.variance + wide * wide)}}};
+  return {{{1 - p.wide_share, mean, std::sqrt(level.variance + narrow * narrow)},
+           {p.wide_share, mean, std::sqrt(level.variance + wide * wide)}}};
 }
 
 double LevelFilter::observe(const LoggedCycle& cycle) {
@@ -82,15 +85,16 @@ double LevelFilter::observe(const LoggedCycle& cycle) {
   }
   const bool open = cycle.running || cycle.start == LoggedCycle::Start::Arrival;
   const double high = open ? HUGE_VAL : cycle.high;
+  const double here = at_instar(0);
   double total = 0, hidden = 0, mean = 0, square = 0;
   for (const Way& way : ways_) {
     const double noise = way.variance + cycle.noise;
     const double predicted = level_.variance + noise;
-    const Truncated seen = truncate_normal(level_.mean + way.offset, std::sqrt(predicted),
-                                           cycle.low, high);
+    const Truncated seen =
+        truncate_normal(level_.mean + here + way.offset, std::sqrt(predicted), cycle.low, high);
     const double weight = way.weight * seen.mass;
     const double gain = level_.variance / predicted;
-    Level after{level_.mean + gain * (seen.mean - way.offset - level_.mean),
+    Level after{level_.mean + gain * (seen.mean - here - way.offset - level_.mean),
                 level_.variance * (1 - gain) + gain * gain * seen.variance};
     for (int moults = 0; moults < way.unseen + (cycle.running ? 0 : 1); ++moults)
       after = advanced(after);
@@ -101,6 +105,7 @@ double LevelFilter::observe(const LoggedCycle& cycle) {
   }
   mean /= total;
   hid_a_moult_ = hidden / total;
+  if (instar_ && !cycle.running) *instar_ += hid_a_moult_ > 0.5 ? 2 : 1;
   level_ = {mean, std::max(1e-6, square / total - mean * mean)};
   return log_likelihood + std::log(total);
 }

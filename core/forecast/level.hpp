@@ -13,6 +13,8 @@
 
 namespace rackside {
 
+inline constexpr std::size_t instars = 16;  // later ones are as the last
+
 struct LevelParameters {
   std::array<double, stages> start{};  // mean log length of the first cycle here, by stage
   double start_spread = 0;             // between animals of one species and stage
@@ -28,6 +30,8 @@ struct LevelParameters {
   double wide_share = 0, wide_factor = 1;
   double unseen_share = 0;
   std::array<double, stages> instar_reference{};
+  /// What a straight drift misses at an instar that is known: some are longer than both neighbours.
+  std::array<double, instars> at_instar{};
 };
 
 /// How one species differs from the collection.
@@ -64,6 +68,9 @@ struct LengthComponent {
 };
 using LengthMixture = std::array<LengthComponent, 2>;
 
+/// Which of LevelParameters::start an animal begins from.
+[[nodiscard]] std::size_t start_index(Stage stage, std::optional<int> instar);
+
 class LevelFilter {
  public:
   LevelFilter(const LevelParameters& parameters, const SpeciesShift& shift, Stage stage,
@@ -76,10 +83,14 @@ class LevelFilter {
   [[nodiscard]] const Level& level() const { return level_; }
   /// The chance that the cycle observed last hid a moult that nobody saw.
   [[nodiscard]] double hid_a_moult() const { return hid_a_moult_; }
+  /// The instar it is in, where that is known: as it came, and one more for every moult since.
+  [[nodiscard]] std::optional<std::size_t> instar() const { return instar_; }
+  /// The mean of the log length of the cycle at hand.
+  [[nodiscard]] double expected() const { return level_.mean + at_instar(0); }
   /// How long the cycle at hand is, from moult to moult, whether or not either was seen.
-  [[nodiscard]] LengthMixture length() const { return length_of(level_); }
+  [[nodiscard]] LengthMixture length() const { return length_of(level_, 0); }
   /// The same for the one after it.
-  [[nodiscard]] LengthMixture next_length() const { return length_of(advanced(level_)); }
+  [[nodiscard]] LengthMixture next_length() const { return length_of(advanced(level_), 1); }
 
  private:
   [[nodiscard]] double within() const {
@@ -87,7 +98,8 @@ class LevelFilter {
   }
   [[nodiscard]] double drift_at(double level) const;
   [[nodiscard]] Level advanced(const Level& level) const;
-  [[nodiscard]] LengthMixture length_of(const Level& level) const;
+  [[nodiscard]] LengthMixture length_of(const Level& level, std::size_t moults) const;
+  [[nodiscard]] double at_instar(std::size_t moults_ahead) const;
 
   // A way in which the interval between two moults on record can come about.
   struct Way {
@@ -102,6 +114,7 @@ class LevelFilter {
   std::array<Way, 4> ways_;
   SpeciesShift shift_;
   bool adult_;
+  std::optional<std::size_t> instar_;
   Level level_;
   double hid_a_moult_ = 0;
 };

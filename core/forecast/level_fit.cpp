@@ -53,8 +53,10 @@ std::vector<double> to_vector(const LevelParameters& parameters) {
   return vector;
 }
 
-LevelParameters from_vector(const std::vector<double>& vector, const CyclePriors& priors) {
+LevelParameters from_vector(const std::vector<double>& vector, const CyclePriors& priors,
+                            const std::array<double, instars>& at_instar) {
   LevelParameters parameters = prior_parameters(priors);
+  parameters.at_instar = at_instar;
   std::copy_n(vector.begin(), stages, parameters.start.begin());
   for (std::size_t i = 0; i < slots.size(); ++i)
     parameters.*slots[i].member = from_scale(vector[stages + i], slots[i].scale);
@@ -107,12 +109,9 @@ SpeciesShift fit_shift(const SpeciesHistories& species, const LevelParameters& p
     }
     return log_likelihood(species.animals, parameters, {at[0], at[1], at[2]}) - penalty;
   };
-  const std::vector<double> at =
-      maximise(objective, {from.level, from.drift, from.adult},
-               {.most_steps = 8,
-                .tolerance = 0.01,
-                .step = 1e-4,
-                .differences = Differences::Forward});
+  const std::vector<double> at = maximise(
+      objective, {from.level, from.drift, from.adult},
+      {.most_steps = 8, .tolerance = 0.01, .step = 1e-4, .differences = Differences::Forward});
   const auto variance = [&](std::size_t i) {
     return 1 / std::max(1 / (spreads[i] * spreads[i]), -curvature(objective, at, i));
   };
@@ -128,8 +127,10 @@ class Fit {
   Fit(std::span<const SpeciesHistories> histories, const CyclePriors& priors,
       const LevelModel* start_from)
       : histories_(histories), priors_(priors) {
-    if (start_from != nullptr) model_ = *start_from;
-    else model_.parameters = prior_parameters(priors);
+    if (start_from != nullptr)
+      model_ = *start_from;
+    else
+      model_.parameters = prior_parameters(priors);
     for (const SpeciesHistories& species : histories)
       model_.shifts.try_emplace(species.species,
                                 SpeciesShift{.level = growth_of(species.species, priors)});
@@ -137,19 +138,21 @@ class Fit {
   }
 
   LevelModel run() {
+    if (!again_) find_scale();
     const int turns = again_ ? 1 : 3;
     for (int turn = 0; turn < turns; ++turn) {
-      fit_shifts();
       fit_parameters(turn == 0 ? 12 : 6);
+      fit_shifts();
+      recentre();
+      fit_instars();
     }
-    fit_shifts();
     settle_variances();
     return model_;
   }
 
  private:
   [[nodiscard]] double objective(const std::vector<double>& at) const {
-    const LevelParameters parameters = from_vector(at, priors_);
+    const LevelParameters parameters = from_vector(at, priors_, model_.parameters.at_instar);
     double sum = log_prior(at, priors_);
     for (const SpeciesHistories& species : histories_)
       sum += log_likelihood(species.animals, parameters, plain(species.species));
@@ -160,18 +163,81 @@ class Fit {
     return without_variance(model_.shifts.at(species));
   }
   void fit_parameters(int steps) {
-    const auto at = maximise([this](const auto& p) { return objective(p); },
-                             to_vector(model_.parameters),
-                             {.most_steps = steps,
-                              .tolerance = 0.05,
-                              .step = 1e-4,
-                              .differences = Differences::Forward});
-    model_.parameters = from_vector(at, priors_);
+    const auto at =
+        maximise([this](const auto& p) { return objective(p); }, to_vector(model_.parameters),
+                 {.most_steps = steps,
+                  .tolerance = 0.05,
+                  .step = 1e-4,
+                  .differences = Differences::Forward});
+    model_.parameters = from_vector(at, priors_, model_.parameters.at_instar);
   }
   void fit_shifts() {
     for (const SpeciesHistories& species : histories_) {
       SpeciesShift& shift = model_.shifts.at(species.species);
       shift = fit_shift(species, model_.parameters, priors_, shift);
+    }
+  }
+  // What the species have in common belongs to the collection: the same likelihood, and less for
+  // the species' priors to bear.
+  void recentre() {
+    if (model_.shifts.empty()) return;
+    const auto n = static_cast<double>(model_.shifts.size());
+    double level = 0, drift = 0;
+    for (const auto& [name, shift] : model_.shifts) {
+      level += (shift.level - growth_of(name, priors_)) / n;
+      drift += shift.drift / n;
+    }
+    for (double& start : model_.parameters.start) start += level;
+    model_.parameters.drift += drift;
+    for (auto& [name, shift] : model_.shifts) {
+      shift.level -= level;
+      shift.drift -= drift;
+    }
+  }
+  // What is left over of each finished cycle, given all that was known before it, with how much it
+  // weighs and the instar it was in.
+  template <class Visit>
+  void each_rest(const Visit& visit) const {
+    for (const SpeciesHistories& species : histories_)
+      for (const CycleHistory& animal : species.animals) {
+        LevelFilter filter(model_.parameters, plain(species.species), animal.stage, animal.instar);
+        for (const LoggedCycle& cycle : animal.cycles) {
+          const auto instar = filter.instar();
+          const double expected = filter.expected();
+          const double deviation = filter.length()[0].deviation;
+          filter.observe(cycle);
+          if (cycle.running || cycle.start == LoggedCycle::Start::Arrival) continue;
+          visit(instar, (cycle.low + cycle.high) / 2 - expected,
+                (1 - filter.hid_a_moult()) / (deviation * deviation + cycle.noise));
+        }
+      }
+  }
+  // Brings all starts near the log at once, however far from the priors its animals are; the climb
+  // from there is short.
+  void find_scale() {
+    for (int step = 0; step < 4; ++step) {
+      double weight = 1, sum = 0;
+      each_rest([&](auto, double rest, double precision) {
+        weight += precision;
+        sum += precision * rest;
+      });
+      for (double& start : model_.parameters.start) start += sum / weight;
+    }
+  }
+  // Shrunken means of what is left over at each instar, given all the rest.
+  void fit_instars() {
+    const double held = 1 / (priors_.at_instar * priors_.at_instar);
+    for (int step = 0; step < 4; ++step) {
+      std::array<double, instars> weight{}, sum{};
+      each_rest([&](auto instar, double rest, double precision) {
+        if (!instar) return;
+        weight[std::min(*instar, instars - 1)] += precision;
+        sum[std::min(*instar, instars - 1)] += precision * rest;
+      });
+      for (std::size_t i = 0; i < instars; ++i) {
+        double& at = model_.parameters.at_instar[i];
+        if (weight[i] > 0) at = (weight[i] * at + sum[i]) / (weight[i] + held);
+      }
     }
   }
   void settle_variances() {
@@ -184,8 +250,12 @@ class Fit {
     }
     model_.log_posterior = objective(at);
     const auto square = [](double spread) { return spread * spread; };
-    model_.unknown_species = {0, 0, 0, square(priors_.species_level),
-                              square(priors_.species_drift), square(priors_.species_adult)};
+    model_.unknown_species = {0,
+                              0,
+                              0,
+                              square(priors_.species_level),
+                              square(priors_.species_drift),
+                              square(priors_.species_adult)};
   }
 
   std::span<const SpeciesHistories> histories_;
@@ -198,8 +268,7 @@ class Fit {
 
 LevelParameters prior_parameters(const CyclePriors& priors) {
   LevelParameters parameters;
-  for (std::size_t i = 0; i < stages; ++i)
-    parameters.start[i] = std::log(priors.length[i].value);
+  for (std::size_t i = 0; i < stages; ++i) parameters.start[i] = std::log(priors.length[i].value);
   for (const Slot& slot : slots) parameters.*slot.member = (priors.*slot.prior).value;
   parameters.pull_at = std::log(priors.pull_reference);
   parameters.wide_factor = priors.wide_factor;
@@ -217,7 +286,7 @@ SpeciesShift LevelModel::shift_of(const std::string& species) const {
 LevelFilter LevelModel::filter(const std::string& species, Stage stage,
                                std::optional<int> instar) const {
   SpeciesShift shift = shift_of(species);
-  shift.level_variance += start_variance[stage == Stage::MatureMale ? 3 : static_cast<std::size_t>(stage)];
+  shift.level_variance += start_variance[start_index(stage, instar)];
   return LevelFilter(parameters, shift, stage, instar);
 }
 

@@ -35,8 +35,8 @@ class InverseCurvature {
     const double factor = (1 + dot(gradient_fell, turned) / along) / along;
     for (std::size_t i = 0; i < size_; ++i)
       for (std::size_t j = 0; j < size_; ++j)
-        at(i, j) += factor * moved[i] * moved[j] -
-                    (turned[i] * moved[j] + moved[i] * turned[j]) / along;
+        at(i, j) +=
+            factor * moved[i] * moved[j] - (turned[i] * moved[j] + moved[i] * turned[j]) / along;
   }
 
  private:

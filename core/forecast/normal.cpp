@@ -20,6 +20,8 @@ double normal_mass(double low, double high) {
 
 namespace {
 
+constexpr double least_mass = 1e-280;  // what is told of bounds that hold next to nothing
+
 // Gauss-Legendre with three points: bounds so near that the density is almost a parabola.
 Truncated by_quadrature(double mean, double deviation, double a, double b) {
   const double half = (b - a) / 2;
@@ -29,7 +31,8 @@ Truncated by_quadrature(double mean, double deviation, double a, double b) {
   const double centre = 8 * normal_density(middle);
   const double high = 5 * normal_density(middle + reach);
   const double sum = low + centre + high;
-  if (!(sum > 1e-280)) return {1e-280, mean + deviation * (std::abs(a) < std::abs(b) ? a : b), 0};
+  if (!(sum > least_mass))
+    return {least_mass, mean + deviation * (std::abs(a) < std::abs(b) ? a : b), 0};
   const double shift = reach * (high - low) / sum;
   const double square = reach * reach * (high + low) / sum;
   return {half * sum / 9, mean + deviation * (middle + shift),
@@ -43,12 +46,12 @@ Truncated truncate_normal(double mean, double deviation, double low, double high
   const double b = (high - mean) / deviation;
   if (b - a < 0.03) {
     const double middle = (a + b) / 2;
-    return {normal_density(middle) * (b - a), mean + middle * deviation,
+    return {std::max(least_mass, normal_density(middle) * (b - a)), mean + middle * deviation,
             (high - low) * (high - low) / 12};
   }
   if (b - a < 0.7) return by_quadrature(mean, deviation, a, b);
   const double mass = normal_mass(a, b);
-  if (!(mass > 1e-280)) return {1e-280, std::abs(a) < std::abs(b) ? low : high, 0};
+  if (!(mass > least_mass)) return {least_mass, std::abs(a) < std::abs(b) ? low : high, 0};
   const double at_a = std::isinf(a) ? 0 : normal_density(a);
   const double at_b = std::isinf(b) ? 0 : normal_density(b);
   const double shift = (at_a - at_b) / mass;

@@ -15,8 +15,8 @@ struct Truncated {
   double variance = 0;  // of what did
 };
 
-/// N(mean, deviation squared) between `low` and `high`, either of which may be infinite. Bounds that
-/// hold no mass a double can tell give the nearer bound with variance 0. Bounds closer than
+/// N(mean, deviation squared) between `low` and `high`, either of which may be infinite. Bounds
+/// that hold no mass a double can tell give the nearer bound with variance 0. Bounds closer than
 /// 0.03 deviations are taken for the density at their middle (relative error of the mass below 6e-4
 /// within 4 deviations of the mean), closer than 0.7 by quadrature (2e-4).
 [[nodiscard]] Truncated truncate_normal(double mean, double deviation, double low, double high);

@@ -6,6 +6,8 @@
 #include <cmath>
 #include <optional>
 
+#include "core/forecast/steps.hpp"
+
 namespace rackside {
 namespace {
 
@@ -48,8 +50,9 @@ ObservationGroup meals(const std::vector<const Observation*>& row, const Habits&
   const std::string first = day_text(row.back()->day);
   std::string text;
   if (took(*row.front()))
-    text = row.size() == 1 ? fmt::format("took its last meal, on {}", last)
-                           : fmt::format("took its last {} meals, the latest on {}", row.size(), last);
+    text = row.size() == 1
+               ? fmt::format("took its last meal, on {}", last)
+               : fmt::format("took its last {} meals, the latest on {}", row.size(), last);
   else if (row.size() == 1)
     text = fmt::format("did not take its last meal, on {}; {}", last, usual_refusals(habits));
   else
@@ -69,38 +72,43 @@ std::optional<ObservationGroup> refusals_before(std::span<const Observation> all
                           ids_of(row)};
 }
 
-std::optional<ObservationGroup> looks_with(std::span<const Observation> all, Sign sign) {
+std::optional<ObservationGroup> looks_with(std::span<const Observation> all, Sign sign,
+                                           SignSet mute) {
   std::vector<const Observation*> row;
   for (const Observation& o : all)
-    if (!is_offer(o) && o.signs.has(sign)) row.push_back(&o);
+    if (!is_offer(o) && o.signs.has(sign) && counts_in(sign, o.signs, mute)) row.push_back(&o);
   if (row.empty()) return std::nullopt;
   const std::string last = day_text(row.back()->day);
-  return ObservationGroup{row.size() == 1
-                              ? fmt::format("{} seen on {}", sign_word(sign), last)
-                              : fmt::format("{} seen {} times since {}, the latest on {}",
-                                            sign_word(sign), row.size(), day_text(row[0]->day), last),
-                          ids_of(row)};
+  return ObservationGroup{
+      row.size() == 1 ? fmt::format("{} seen on {}", sign_word(sign), last)
+                      : fmt::format("{} seen {} times since {}, the latest on {}", sign_word(sign),
+                                    row.size(), day_text(row[0]->day), last),
+      ids_of(row)};
 }
 
-std::optional<ObservationGroup> last_looks_without(std::span<const Observation> all) {
+bool says_something(SignSet look, SignSet mute) {
+  return std::ranges::any_of(look.signs(), [&](Sign s) { return counts_in(s, look, mute); });
+}
+
+std::optional<ObservationGroup> last_looks_without(std::span<const Observation> all, SignSet mute) {
   std::vector<const Observation*> row;
   for (auto it = all.rbegin(); it != all.rend() && row.size() < most_in_a_row; ++it) {
     if (is_offer(*it)) continue;
-    if (!it->signs.empty()) break;
+    if (says_something(it->signs, mute)) break;
     row.push_back(&*it);
   }
   if (row.empty()) return std::nullopt;
-  return ObservationGroup{row.size() == 1
-                              ? fmt::format("nothing unusual seen on {}", day_text(row[0]->day))
-                              : fmt::format("nothing unusual seen in the last {} looks, since {}",
-                                            row.size(), day_text(row.back()->day)),
-                          ids_of(row)};
+  return ObservationGroup{
+      row.size() == 1 ? fmt::format("no sign of a moult seen on {}", day_text(row[0]->day))
+                      : fmt::format("no sign of a moult seen in the last {} looks, since {}",
+                                    row.size(), day_text(row.back()->day)),
+      ids_of(row)};
 }
 
 }  // namespace
 
 std::vector<ObservationGroup> group_observations(std::span<const Observation> all,
-                                                 const Habits& habits) {
+                                                 const Habits& habits, SignSet mute) {
   std::vector<ObservationGroup> groups;
   const auto add = [&groups](std::optional<ObservationGroup> group) {
     if (group) groups.push_back(std::move(*group));
@@ -109,8 +117,8 @@ std::vector<ObservationGroup> group_observations(std::span<const Observation> al
     add(meals(row, habits));
     if (took(*row.front())) add(refusals_before(all, row));
   }
-  for (const Sign sign : all_signs) add(looks_with(all, sign));
-  add(last_looks_without(all));
+  for (const Sign sign : all_signs) add(looks_with(all, sign, mute));
+  add(last_looks_without(all, mute));
   return groups;
 }
 

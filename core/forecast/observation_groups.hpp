@@ -14,8 +14,9 @@ struct ObservationGroup {
   std::vector<EventId> events;
 };
 
-/// Of the cycle that runs. `habits` are those of the animal: they say what is usual for it.
+/// Of the cycle that runs. `habits` are those of the animal: they say what is usual for it. Signs
+/// that say nothing of the moult are not spoken of.
 [[nodiscard]] std::vector<ObservationGroup> group_observations(
-    std::span<const Observation> observations, const Habits& habits);
+    std::span<const Observation> observations, const Habits& habits, SignSet mute);
 
 }  // namespace rackside

@@ -51,6 +51,7 @@ CyclePriors read_cycle(const Node& cycle, const Node& moult) {
   priors.species_level = number(cycle["species_level"], "value");
   priors.species_drift = number(cycle["species_drift"], "value");
   priors.species_adult = number(cycle["species_adult"], "value");
+  priors.at_instar = number(cycle["at_instar"], "value");
   priors.slow_grower = number(cycle["slow_grower"], "value");
   priors.unseen_share = prior(moult["unseen_share"]);
   priors.noticed_a_visit = number(moult["noticed_a_visit"], "value");

@@ -30,6 +30,7 @@ struct CyclePriors {
   double species_level = 0;
   double species_drift = 0;
   double species_adult = 0;
+  double at_instar = 0;
   double slow_grower = 0;
   double noticed_a_visit = 0;
 };

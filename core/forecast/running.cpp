@@ -16,8 +16,8 @@ void forget_visit(std::vector<double>& visits, double day) {
 
 std::size_t first_of_running(const Evidence& evidence) {
   if (evidence.moults.empty()) return 0;
-  const auto first = std::ranges::upper_bound(
-      evidence.observations, evidence.moults.back().latest, {}, &Observation::day);
+  const auto first = std::ranges::upper_bound(evidence.observations, evidence.moults.back().latest,
+                                              {}, &Observation::day);
   return static_cast<std::size_t>(first - evidence.observations.begin());
 }
 
@@ -40,7 +40,7 @@ RunningCycle running_cycle(const Evidence& evidence, const Character& character,
     for (const Observation& observation : all) {
       if (std::ranges::find(left_out, observation.event) == left_out.end())
         kept.push_back(observation);
-      else
+      else if (observation.visit)
         forget_visit(cycle.visits, observation.day);
     }
     cycle.steps = steps_of(kept, character.habits, mute);

@@ -26,8 +26,7 @@ Choice choice_of(const LengthComponent& length, double hidden, const MoultSpan& 
   double sum = 0;
   for (int i = 0; i < points; ++i) {
     const double z = reach * (2.0 * i / (points - 1) - 1);
-    choice.days.push_back(
-        clock.after(last.middle(), std::exp(length.mean + length.deviation * z)));
+    choice.days.push_back(clock.after(last.middle(), std::exp(length.mean + length.deviation * z)));
     choice.weights.push_back(std::exp(-z * z / 2));
     sum += choice.weights.back();
   }
@@ -45,8 +44,8 @@ void add_choices(std::vector<Choice>& choices, const CollectionModel& model,
     const LengthComponent length = filter.length()[0];
     filter.observe(history.cycles[i]);
     if (i == 0) continue;
-    Choice choice = choice_of(length, filter.hid_a_moult(), animal.moults[i - 1],
-                              animal.moults[i], clock);
+    Choice choice =
+        choice_of(length, filter.hid_a_moult(), animal.moults[i - 1], animal.moults[i], clock);
     if (!choice.days.empty()) choices.push_back(std::move(choice));
   }
 }

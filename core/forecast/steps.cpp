@@ -25,9 +25,8 @@ double look_likelihood(const Observation& look, const Habits& habits, SignSet mu
   double likelihood = 1;
   for (const Sign sign : all_signs) {
     if (!counts_in(sign, look.signs, mute)) continue;
-    const double chance = habits.sign[before.reported(sign, look.day)]
-                                     [static_cast<std::size_t>(phase)]
-                                     [static_cast<std::size_t>(sign)];
+    const double chance = habits.sign[before.reported(
+        sign, look.day)][static_cast<std::size_t>(phase)][static_cast<std::size_t>(sign)];
     likelihood *= look.signs.has(sign) ? chance : 1 - chance;
   }
   return likelihood;

@@ -20,8 +20,7 @@ std::vector<WeekOfWarmth> WeeklyMeans::weeks() const {
   return weeks;
 }
 
-const std::vector<WeekOfWarmth>* Surroundings::around(
-    const std::optional<Code>& enclosure) const {
+const std::vector<WeekOfWarmth>* Surroundings::around(const std::optional<Code>& enclosure) const {
   const auto rack = enclosure ? rack_of.find(*enclosure) : rack_of.end();
   auto found = rack == rack_of.end() ? racks.end() : racks.find(rack->second);
   if (found == racks.end()) found = racks.find("");

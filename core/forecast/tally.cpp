@@ -22,7 +22,9 @@ struct Move {
 class Pass {
  public:
   Pass(const FinishedCycle& cycle, const Habits& habits, SignSet mute)
-      : cycle_(cycle), habits_(habits), mute_(mute),
+      : cycle_(cycle),
+        habits_(habits),
+        mute_(mute),
         steps_(steps_of(cycle.observations, habits, mute)),
         log_cycle_(std::log(cycle.ends - cycle.begins)) {}
 
@@ -52,8 +54,8 @@ class Pass {
     Move move;
     move.leaves_hard = hard_from > 1e-9 ? 1 - hard_to / hard_from : 1;
     move.enters_premoult = begun < 1 - 1e-9 ? (began_by(to) - begun) / (1 - begun) : 1;
-    move.change = k == 0 ? change_in(habits_, to - from)
-                         : Change{steps_[k].to_fast, steps_[k].to_feed};
+    move.change =
+        k == 0 ? change_in(habits_, to - from) : Change{steps_[k].to_fast, steps_[k].to_feed};
     return move;
   }
 
@@ -102,10 +104,11 @@ class Pass {
       const Move& m = moves_[k];
       const double stays = 1 - m.enters_premoult;
       const double turn = m.enters_premoult * ahead[pre];
-      backward_[k - 1] = {stays * ((1 - m.leaves_hard) * ahead[hard] + m.leaves_hard * ahead[feed]) + turn,
-                          stays * ((1 - m.change.to_fast) * ahead[feed] + m.change.to_fast * ahead[fast]) + turn,
-                          stays * ((1 - m.change.to_feed) * ahead[fast] + m.change.to_feed * ahead[feed]) + turn,
-                          ahead[pre]};
+      backward_[k - 1] = {
+          stays * ((1 - m.leaves_hard) * ahead[hard] + m.leaves_hard * ahead[feed]) + turn,
+          stays * ((1 - m.change.to_fast) * ahead[feed] + m.change.to_fast * ahead[fast]) + turn,
+          stays * ((1 - m.change.to_feed) * ahead[fast] + m.change.to_feed * ahead[feed]) + turn,
+          ahead[pre]};
       normalise(backward_[k - 1]);
     }
   }
@@ -128,7 +131,8 @@ class Pass {
         count_look(seen, now, before);
         before.remember(seen);
       }
-      const double days = std::min(60.0, steps_[k].day - (k == 0 ? cycle_.begins : steps_[k - 1].day));
+      const double days =
+          std::min(60.0, steps_[k].day - (k == 0 ? cycle_.begins : steps_[k - 1].day));
       counts_.feeding_days += now[feed] * days;
       counts_.fasting_days += now[fast] * days;
     }
@@ -136,8 +140,10 @@ class Pass {
   void count_offer(const Observation& offer, const Four& now) {
     const auto outcome = static_cast<std::size_t>(offer.outcome);
     for (std::size_t s = 0; s < appetites; ++s) {
-      if (s == feed && offer.unsettled) counts_.unsettled[outcome] += now[s];
-      else counts_.offer[s][outcome] += now[s];
+      if (s == feed && offer.unsettled)
+        counts_.unsettled[outcome] += now[s];
+      else
+        counts_.offer[s][outcome] += now[s];
     }
   }
   void count_look(const Observation& look, const Four& now, const LookBefore& before) {
@@ -162,7 +168,8 @@ class Pass {
       const Four& from = before_[k];
       const Move& m = moves_[k];
       const Four to = moved(from, m);
-      const double total = to[0] * ahead[0] + to[1] * ahead[1] + to[2] * ahead[2] + to[3] * ahead[3];
+      const double total =
+          to[0] * ahead[0] + to[1] * ahead[1] + to[2] * ahead[2] + to[3] * ahead[3];
       const double stays = 1 - m.enters_premoult;
       const double enters = m.enters_premoult * (1 - from[pre]) * ahead[pre] / total;
       entered += enters;
@@ -180,9 +187,9 @@ class Pass {
     if (weight < 1e-4) return;
     const double longest = std::log(cycle_.ends - from);
     const double least = to < cycle_.ends ? std::log(cycle_.ends - to) : std::log(0.5);
-    const Truncated length = truncate_normal(habits_.premoult.mean_for(log_cycle_),
-                                             habits_.premoult.spread, std::min(least, longest - 1e-6),
-                                             longest);
+    const Truncated length =
+        truncate_normal(habits_.premoult.mean_for(log_cycle_), habits_.premoult.spread,
+                        std::min(least, longest - 1e-6), longest);
     const double x = log_cycle_ - habits_.premoult.log_reference;
     counts_.premoults += weight;
     counts_.x += weight * x;
@@ -196,8 +203,8 @@ class Pass {
     const double least = from > cycle_.begins ? std::log(from - cycle_.begins) : std::log(0.5);
     const double longest = std::log(to - cycle_.begins);
     const double mean = habits_.hardening.mean_for(log_cycle_);
-    const Truncated length = truncate_normal(mean, habits_.hardening.spread,
-                                             std::min(least, longest - 1e-6), longest);
+    const Truncated length =
+        truncate_normal(mean, habits_.hardening.spread, std::min(least, longest - 1e-6), longest);
     counts_.hardenings += weight;
     counts_.hardening_y += weight * (length.mean - mean);
   }

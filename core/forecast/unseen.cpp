@@ -15,10 +15,14 @@ const NormalPoints<15> cycle_points(2.8);
 
 }  // namespace
 
-UnseenMoults::UnseenMoults(const Character& character, const Observed& observed,
-                           const Cells& cells, double as_of)
-    : character_(character), observed_(observed), cells_(cells), as_of_(as_of),
-      scale_(cells.past), after_(cells.past) {
+UnseenMoults::UnseenMoults(const Character& character, const Observed& observed, const Cells& cells,
+                           double as_of)
+    : character_(character),
+      observed_(observed),
+      cells_(cells),
+      as_of_(as_of),
+      scale_(cells.past),
+      after_(cells.past) {
   if (cells.past == 0) return;
   list_candidates();
   const double all = observed.feeding(observed.steps());
@@ -62,8 +66,7 @@ void UnseenMoults::add(After& after, std::size_t cell, const Candidate& candidat
   double open = 0;  // weight of premoult not having begun
   for (std::size_t p = 0; p < premoult_points.z.size(); ++p) {
     const double weight = candidate.weight * premoult_points.weight[p];
-    const double begins =
-        next - std::min(longest_premoult * (next - moult), candidate.premoult[p]);
+    const double begins = next - std::min(longest_premoult * (next - moult), candidate.premoult[p]);
     if (begins >= as_of_) {
       open += weight;
       continue;

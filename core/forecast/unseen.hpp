@@ -22,7 +22,8 @@ class UnseenMoults {
                double as_of);
 
   [[nodiscard]] const After& after(std::size_t cell) const { return after_[cell]; }
-  /// Log likelihood of the steps after a moult in this cell had it not been: keeps exponents near 0.
+  /// Log likelihood of the steps after a moult in this cell had it not been: keeps exponents near
+  /// 0.
   [[nodiscard]] double scale(std::size_t cell) const { return scale_[cell]; }
 
  private:

@@ -30,10 +30,10 @@ double promise(const std::vector<Step>& steps, std::span<const Observation> obse
 
 std::vector<ObservationGroup> promising_groups(const RunningCycle& cycle,
                                                std::span<const Observation> observations,
-                                               const Habits& habits, double now) {
+                                               const Habits& habits, SignSet mute, double now) {
   constexpr double least = 0.15;
   std::vector<std::pair<double, ObservationGroup>> ranked;
-  for (ObservationGroup& group : group_observations(observations, habits))
+  for (ObservationGroup& group : group_observations(observations, habits, mute))
     if (const double rank = promise(cycle.steps, observations, group, now); rank >= least)
       ranked.emplace_back(rank, std::move(group));
   std::ranges::stable_sort(ranked, std::greater{}, [](auto& r) { return r.first; });
@@ -71,9 +71,10 @@ std::vector<Reason> reasons(const Evidence& evidence, const Character& character
   const RunningCycle cycle = running_cycle(evidence, character, now);
   const double odds = log_odds(belief.p_premoult);
   const auto observations = std::span(evidence.observations).subspan(first_of_running(evidence));
+  const SignSet mute = mute_signs(traits_of(evidence.species), evidence.stage);
   std::vector<Reason> reasons;
   for (ObservationGroup& group :
-       promising_groups(cycle, observations, character.habits, now)) {
+       promising_groups(cycle, observations, character.habits, mute, now)) {
     const RunningCycle less = running_cycle(evidence, character, now, group.events);
     const double weight = odds - log_odds(believe(character, less, now).p_premoult);
     reasons.push_back({std::move(group.text), weight, std::move(group.events)});

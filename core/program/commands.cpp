@@ -1,3 +1,4 @@
+#include "core/program/backtest_command.hpp"
 #include "core/program/backup_command.hpp"
 #include "core/program/check_command.hpp"
 #include "core/program/command.hpp"
@@ -16,6 +17,7 @@ std::vector<Command> add_commands(CLI::App& parser) {
       add_import_command(parser), add_export_command(parser),   add_merge_command(parser),
       add_check_command(parser),  add_backup_command(parser),   add_today_command(parser),
       add_rules_command(parser),  add_readings_command(parser), add_forecast_command(parser),
+      add_backtest_command(parser),
   };
 }
 

@@ -46,10 +46,10 @@ std::string forecast_table_head() {
 }
 
 std::string forecast_table_row(const Forecast& forecast, const Evidence& evidence, Day as_of) {
-  std::string text = fmt::format(
-      "{:<14} {:<26} {:<10} {:>7.0f}% {:>6.0f}%  {}\n", evidence.key, evidence.species,
-      phase_word(forecast.phase), 100 * forecast.p_premoult, 100 * forecast.p_moulted_unseen,
-      next_moult_text(forecast, as_of));
+  std::string text =
+      fmt::format("{:<14} {:<26} {:<10} {:>7.0f}% {:>6.0f}%  {}\n", evidence.key, evidence.species,
+                  phase_word(forecast.phase), 100 * forecast.p_premoult,
+                  100 * forecast.p_moulted_unseen, next_moult_text(forecast, as_of));
   if (!forecast.why.empty()) text += fmt::format("{:>15}{}\n", "", forecast.why.front().text);
   for (const std::string& ignored : forecast.ignored)
     text += fmt::format("{:>15}left aside: {}\n", "", ignored);

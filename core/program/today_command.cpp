@@ -4,7 +4,8 @@
 
 #include <CLI/CLI.hpp>
 
-#include "core/program/whole_log.hpp"
+#include "core/overview/overview.hpp"
+#include "core/program/named_day.hpp"
 #include "core/round/plan_text.hpp"
 #include "core/store/sqlite_log.hpp"
 
@@ -16,16 +17,12 @@ struct Words {
   bool json = false;
 };
 
-// The last moment of `day`: everything that was recorded on it counts.
-Moment end_of(Day day, Clock& clock) {
-  const Instant utc = Instant{day} + std::chrono::days{1} - std::chrono::milliseconds{1};
-  const std::chrono::minutes offset = clock.offset_at(utc);
-  return Moment{utc - offset, offset};
-}
-
+// Now, or the end of a named day, so that everything that was recorded on it counts.
 Result<Moment> moment_of(const Words& words, Clock& clock) {
   if (words.as_of.empty()) return clock.now();
-  return parse_day(words.as_of).map([&](Day day) { return end_of(day, clock); });
+  return named_day(words.as_of, clock).map([&](const NamedDay& day) {
+    return Moment{day.ends, clock.offset_at(day.ends)};
+  });
 }
 
 Result<int> today(const Words& words, Desk& desk) {
@@ -33,7 +30,8 @@ Result<int> today(const Words& words, Desk& desk) {
   if (!moment) return tl::unexpected(moment.error());
   auto log = SqliteLog::open(desk.log, Access::Read);
   if (!log) return tl::unexpected(log.error());
-  const auto whole = read_whole_log(**log, *moment);
+  Forecaster forecaster;
+  const auto whole = read_overview(**log, forecaster, *moment, Until::AsOf);
   if (!whole) return tl::unexpected(whole.error());
   const DayPlan plan =
       plan_day(whole->collection, whole->forecasts, whole->rules, whole->climate, *moment);

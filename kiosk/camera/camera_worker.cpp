@@ -8,6 +8,9 @@ namespace {
 // `interrupt` ends the waiting when the worker stops, so this may be long.
 constexpr std::chrono::milliseconds patience{10'000};
 
+// Enough for every way to have its turn, also on a computer that has time for one way a frame.
+constexpr int most_repeats = 6;
+
 template <class News>
 std::vector<CameraNews> one(News news) {
   std::vector<CameraNews> list;
@@ -88,7 +91,8 @@ void CameraWorker::look_at(std::shared_ptr<const GreyImage> frame) {
   // A still picture is read on only while there are ways left that were not tried on it.
   const bool news = change_.differs(*frame) || aim != last_aim_;
   const bool unfinished = last_reading_.sightings.empty() && !last_reading_.finished;
-  if (news || unfinished) {
+  if (news) repeats_left_ = most_repeats;
+  if (news || (unfinished && repeats_left_-- > 0)) {
     const auto limit = Clock::now() + pace_.budget;
     last_reading_ = reader_.read(*frame, aim, [limit] { return Clock::now() < limit; });
     last_aim_ = aim;

@@ -1,7 +1,6 @@
 #pragma once
 // The thread that looks through the camera, so that the screen never waits for it.
 
-#include <atomic>
 #include <condition_variable>
 #include <functional>
 #include <memory>
@@ -71,6 +70,7 @@ class CameraWorker {
   Aim last_aim_;
   std::optional<Guidance> last_guidance_;
   bool lost_ = false;
+  int repeats_left_ = 0;  // of reading a still picture
 
   std::thread thread_;  // last: it uses all of the above
 };

@@ -21,7 +21,7 @@ void compose_records(Composer& composer, const Model& model) {
   const auto lines = view_records(model);
   heading(composer, box, animal ? display_name(*animal) : "records",
           counted(lines.size(), "entry", "entries"));
-  notice_line(composer, box, model.notice);
+  notice_line(composer, box, telling(model));
   const double height = composer.mm(least_target_mm + gap_mm);
   const Pages pages = pages_of(lines.size(), rows_in(box, height), model.list_page);
   page_keys(composer, box, pages);

@@ -83,7 +83,7 @@ void compose_round(Composer& composer, const Model& model) {
   top.take_left(used + composer.mm(4));
   composer.text(top, view.detail, composer.style(Step::Record), Ink::Soft, Align::Right);
   key_row(composer, box, keys_for(view, model));
-  notice_line(composer, box, model.notice);
+  notice_line(composer, box, telling(model));
   if (model.overview_known && model.collection.enclosures.empty()) {
     composer.fitted(box, "No tubs yet. Bring your records in with rackside-log import, or make a batch of labels.",
                     Face::Bold, 5, 3.8, 4);
@@ -102,7 +102,7 @@ void compose_carry(Composer& composer, const Model& model) {
   Box box = page(composer);
   heading(composer, box, "Take along");
   key_row(composer, box, {{"start the round", SetOut{}, Weight::First}});
-  notice_line(composer, box, model.notice);
+  notice_line(composer, box, telling(model));
   list_of_lines(composer, box, view.carry, composer.style(Step::Instruction), Ink::Text);
   list_of_lines(composer, box, view.cautions, composer.style(Step::Record), Ink::Soft);
 }

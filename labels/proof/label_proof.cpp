@@ -6,7 +6,6 @@
 
 #include "labels/proof/scratch.hpp"
 #include "labels/proof/wear.hpp"
-#include "labels/reader/library_pass.hpp"
 #include "labels/reader/plane.hpp"
 #include "labels/reader/symbol_reader.hpp"
 #include "labels/render/paint.hpp"
@@ -82,8 +81,7 @@ bool holds_code(const std::vector<Sighting>& sightings, const Code& code) {
 }
 
 bool plainly_reads_as(const GreyImage& image, const Code& code) {
-  constexpr int most_symbols = 2;
-  return holds_code(library_pass(image, most_symbols), code);
+  return holds_code(read_symbols_plainly(image), code);
 }
 
 using Damage = std::function<GreyImage(const GreyImage&)>;

@@ -10,6 +10,7 @@ namespace {
 
 constexpr double size_tolerance = 1.45;  // of a finder's seen size to the one the grid says
 constexpr float least_score = 0.12f;
+constexpr float surely_flat = 0.9f;
 constexpr double stretch_step = 1.13, lean_step = 0.12;  // a module's width at the third finder
 
 struct Axes {
@@ -60,7 +61,8 @@ void add_guesses(std::vector<Arrangement>& list, const Plane& plane, int version
   for (const double sign : {-1.0, 1.0}) {
     const std::size_t before = list.size();
     judge(list, plane, version, pixels, focal, {sign, {}});
-    if (list.size() == before) continue;
+    // Hopeless flat, or so good that bending it could only spoil it.
+    if (list.size() == before || list.back().score > surely_flat) continue;
     for (int eighth = 0; eighth < 8; ++eighth) {
       constexpr double curvature = 0.05;  // a tub of 10 mm radius at half a millimetre a module
       const double angle = eighth * 0.3926990817;

@@ -17,20 +17,32 @@ bool known(const std::vector<Sighting>& sightings, const Solved& solved) {
   });
 }
 
+void nearest_first(std::vector<Sighting>& sightings, const Point& middle) {
+  std::ranges::stable_sort(sightings, {}, [&](const Sighting& sighting) {
+    return distance_squared(sighting.centre(), middle);
+  });
+}
+
+Point middle_of_image(const GreyImage& image) { return {image.width / 2.0, image.height / 2.0}; }
+
 }  // namespace
+
+std::vector<Sighting> read_symbols_plainly(const GreyImage& image) {
+  auto sightings = library_pass(image, most_symbols);
+  nearest_first(sightings, middle_of_image(image));
+  return sightings;
+}
 
 std::vector<Sighting> read_symbols(const GreyImage& image) {
   auto sightings = library_pass(image, most_symbols);
-  const Point middle{image.width / 2.0, image.height / 2.0};
+  const Point middle = middle_of_image(image);
   if (sightings.empty() && image.width > 1 && image.height > 1) {
     SymbolSolver solver(as_plane(image), usual_focal * image.width, middle);
     for (const Look look : {Look::Plain, Look::Soft, Look::Sharp, Look::InPairs})
       for (const Solved& solved : solver.look(look, [] { return true; }))
         if (!known(sightings, solved)) sightings.push_back({solved.code, solved.corners});
   }
-  std::ranges::stable_sort(sightings, {}, [&](const Sighting& sighting) {
-    return distance_squared(sighting.centre(), middle);
-  });
+  nearest_first(sightings, middle);
   return sightings;
 }
 

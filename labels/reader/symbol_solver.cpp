@@ -11,6 +11,8 @@ namespace {
 
 constexpr int plain_reach = 20, sharp_reach = 20;
 constexpr std::size_t most_marks = 12;  // four symbols
+constexpr std::size_t crowd = 24;       // finder patterns: a sheet of labels is in view, and then
+constexpr std::size_t most_marks_in_crowd = 9;  // the nearest three symbols are enough
 constexpr std::size_t most_marks_paired = 4;
 constexpr std::size_t most_tries = 10;  // arrangements a look
 constexpr float clear_score = 0.5f;     // almost surely a symbol
@@ -55,9 +57,11 @@ SymbolSolver::SymbolSolver(Plane plane, double focal, Point aim)
 std::vector<Solved> SymbolSolver::look(Look look, const TimeLeft& time_left) {
   find_more(look);
   if (!time_left()) return {};
+  const bool crowded = marks_.size() > crowd;
   auto list = look == Look::InPairs
                   ? arrangements_of_two(soft_, nearest_marks(most_marks_paired), focal_)
-                  : arrangements_of_three(soft_, nearest_marks(most_marks), focal_);
+                  : arrangements_of_three(
+                        soft_, nearest_marks(crowded ? most_marks_in_crowd : most_marks), focal_);
   order(list);
   std::vector<Solved> found;
   std::size_t tries = 0;

@@ -11,7 +11,7 @@ namespace rackside {
 struct Symptoms {
   double module_px = 0;  // pixels a module along its longer axis
   double contrast = 0;   // grey levels between paper and ink
-  double crispness = 1;  // how much of the contrast is left in single modules: 1 in focus
+  double crispness = 1;  // how much of the contrast is left in lines of one module: 1 in focus
   double glare = 0;      // part of the symbol that is brighter than its paper
   double squeeze = 1;    // shorter axis by longer: 0.5 is a tilt of 60 degrees
 };

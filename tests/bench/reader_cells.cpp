@@ -5,10 +5,10 @@
 #include <algorithm>
 #include <cstdio>
 #include <cstdlib>
-#include <ctime>
 
 #include "labels/reader/frame_reader.hpp"
 #include "tests/bench/peers.hpp"
+#include "tests/bench/processor_time.hpp"
 #include "tests/generators/cells.hpp"
 
 using namespace rackside;
@@ -16,13 +16,6 @@ using namespace rackside;
 namespace {
 
 constexpr double budget = 40;  // milliseconds a frame
-
-// Of this thread alone, so that what else the machine does neither helps nor hurts.
-double milliseconds_spent() {
-  timespec time{};
-  clock_gettime(CLOCK_THREAD_CPUTIME_ID, &time);
-  return 1e3 * static_cast<double>(time.tv_sec) + 1e-6 * static_cast<double>(time.tv_nsec);
-}
 
 struct Marks {
   int ours = 0, zxing = 0, zbar = 0, any_peer = 0, wrong = 0;
@@ -34,14 +27,14 @@ void add_frame(Marks& marks, const tests::Cell& cell, tests::Random& random) {
   const std::string text(code.text());
   const auto picture =
       tests::photograph(tests::symbol_of(text, cell.scene.version), cell.scene, random);
-  const double start = milliseconds_spent();
+  const double start = bench::milliseconds_spent();
   const auto read =
       FrameReader{}
-          .read(picture.image, {}, [&] { return milliseconds_spent() < start + budget; })
+          .read(picture.image, {}, [&] { return bench::milliseconds_spent() < start + budget; })
           .code();
   const bool ours = read == code;
   marks.wrong += read && !ours;
-  const double spent = milliseconds_spent() - start;
+  const double spent = bench::milliseconds_spent() - start;
   marks.milliseconds += spent;
   marks.worst = std::max(marks.worst, spent);
   const bool zxing = bench::read_by_zxing(picture.image) == text;

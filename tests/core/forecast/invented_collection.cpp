@@ -19,15 +19,16 @@ struct Kind {
 
 // Names that no table of traits knows, and some that one does.
 std::vector<Kind> invent_kinds(const World& world, Dice& dice) {
-  const char* names[] = {"Inventa prima",           "Inventa secunda",        "Inventa tertia",
-                         "Haplocosmia himalayana",  "Neoholothele incei",     "Inventa quarta",
-                         "Encyocratella olivacea",  "Aphonopelma seemanni"};
+  const char* names[] = {"Inventa prima",          "Inventa secunda",     "Inventa tertia",
+                         "Haplocosmia himalayana", "Neoholothele incei",  "Inventa quarta",
+                         "Encyocratella olivacea", "Aphonopelma seemanni"};
   std::vector<Kind> kinds;
   for (const char* name : names) {
     const std::string text = name;
     kinds.push_back({text, world.between_species * normal(dice),
                      world.lengthening + world.lengthening_spread * normal(dice),
-                     365.25 * uniform(dice) * 0.3 + 150, text.starts_with("Inv") || text[0] == 'A'});
+                     365.25 * uniform(dice) * 0.3 + 150,
+                     text.starts_with("Inv") || text[0] == 'A'});
   }
   return kinds;
 }
@@ -35,7 +36,11 @@ std::vector<Kind> invent_kinds(const World& world, Dice& dice) {
 class Chronicle {
  public:
   Chronicle(const World& world, InventedAnimal& animal, int number, double ends, Dice& dice)
-      : world_(world), animal_(animal), number_(number), ends_(ends), dice_(dice),
+      : world_(world),
+        animal_(animal),
+        number_(number),
+        ends_(ends),
+        dice_(dice),
         order_(static_cast<std::int64_t>(number) * 100'000) {}
 
   void write(int live_through) {
@@ -110,12 +115,15 @@ class Chronicle {
     }
   }
   void find_sheds(double now) {
-    for (; next_shed_ < animal_.cycles.size() && animal_.cycles[next_shed_].ends < now; ++next_shed_) {
+    for (; next_shed_ < animal_.cycles.size() && animal_.cycles[next_shed_].ends < now;
+         ++next_shed_) {
       const double moulted = animal_.cycles[next_shed_].ends;
       if (moulted < animal_.arrived || uniform(dice_) < world_.missed) continue;
       animal_.recorded[next_shed_] = true;
-      if (uniform(dice_) < world_.known_dates) add(moulted, Moulted{});
-      else add(now, ShedFound{});
+      if (uniform(dice_) < world_.known_dates)
+        add(moulted, Moulted{});
+      else
+        add(now, ShedFound{});
     }
   }
 
@@ -137,7 +145,8 @@ Nature invent_nature(const World& world, const Kind& kind, Dice& dice) {
                                                         : world.adult_days;
   const double species = nature.stage == Stage::Adult ? kind.log_factor / 2 : kind.log_factor;
   nature.log_days = std::log(days) + species + world.between * normal(dice);
-  if (nature.stage != Stage::Adult) nature.log_days += 0.1 * normal(dice);  // stages are loose words
+  if (nature.stage != Stage::Adult)
+    nature.log_days += 0.1 * normal(dice);  // stages are loose words
   nature.lengthening = kind.lengthening;
   const double odds = std::log(world.refuses_feeding / (1 - world.refuses_feeding)) +
                       world.appetite_spread * normal(dice);
@@ -158,7 +167,8 @@ double InventedAnimal::moult_since_record(double day) const {
   for (const Event& event : events)
     if (std::holds_alternative<Moulted>(event.details) ||
         std::holds_alternative<ShedFound>(event.details))
-      if (wall_day(event.when.moment) <= day + 0.5) last = std::max(last, wall_day(event.when.moment));
+      if (wall_day(event.when.moment) <= day + 0.5)
+        last = std::max(last, wall_day(event.when.moment));
   std::size_t recorded_last = 0;
   bool any = false;
   for (std::size_t i = 0; i < cycles.size(); ++i)
@@ -176,14 +186,16 @@ InventedCollection invent(const World& world, int animals, double days, std::uin
   for (int number = 0; number < animals; ++number) {
     InventedAnimal& animal = collection.animals[static_cast<std::size_t>(number)];
     const double draw = uniform(dice);
-    const Kind& kind = kinds[static_cast<std::size_t>(draw * draw * static_cast<double>(kinds.size()))];
+    const Kind& kind =
+        kinds[static_cast<std::size_t>(draw * draw * static_cast<double>(kinds.size()))];
     animal.nature = invent_nature(world, kind, dice);
     animal.arrived = collection.begins + std::floor(days * 0.6 * uniform(dice) * uniform(dice));
     Chronicle(world, animal, number, collection.ends, dice).write(2);
   }
   if (world.readings)
     for (double day = collection.begins; day < collection.ends; day += 2) {
-      Event event = make_event(90'000'000 + std::lround(day), 0, {}, TemperatureRead{{celsius_on(world, day) + normal(dice)}, ""});
+      Event event = make_event(90'000'000 + std::lround(day), 0, {},
+                               TemperatureRead{{celsius_on(world, day) + normal(dice)}, ""});
       event.animal.reset();
       event.when = on_day(Day{std::chrono::days{std::lround(day)}}, std::chrono::minutes{0});
       collection.room.push_back(event);

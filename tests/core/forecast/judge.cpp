@@ -52,11 +52,13 @@ struct Scored {
     sum.mean_unseen += told.p_moulted_unseen;
     sum.truly_unseen += truth < 0;
     if (std::getenv("RACKSIDE_SHOW"))
-      std::printf("%s m=%zu obs=%zu truth %.0f told [%.0f %.0f %.0f] best [%.0f %.0f %.0f] p %.2f/%.2f (%.0f) unseen %.2f crps %.1f/%.1f\n",
-                  evidence.key.c_str(), evidence.moults.size(), evidence.observations.size(), truth, told.next_moult[0], told.next_moult[9],
-                  told.next_moult[18], best[0], best[9], best[18], told.p_premoult,
-                  oracle.p_premoult, premoult, told.p_moulted_unseen,
-                  crps_by_quantiles(told.next_moult, truth), crps_by_quantiles(best, truth));
+      std::printf(
+          "%s m=%zu obs=%zu truth %.0f told [%.0f %.0f %.0f] best [%.0f %.0f %.0f] p %.2f/%.2f "
+          "(%.0f) unseen %.2f crps %.1f/%.1f\n",
+          evidence.key.c_str(), evidence.moults.size(), evidence.observations.size(), truth,
+          told.next_moult[0], told.next_moult[9], told.next_moult[18], best[0], best[9], best[18],
+          told.p_premoult, oracle.p_premoult, premoult, told.p_moulted_unseen,
+          crps_by_quantiles(told.next_moult, truth), crps_by_quantiles(best, truth));
   }
 };
 
@@ -82,10 +84,21 @@ Verdict judge(const World& world, const Trial& trial) {
     if (std::getenv("RACKSIDE_SHOW")) {
       const auto& p = model.levels.parameters;
       const Habits h = model.habits_of("Inventa prima", Stage::Juvenile);
-      std::printf("start %.2f %.2f %.2f spread %.2f drift %.3f adult %.3f pull %.3f wander %.3f within %.3f wide %.3f unseen %.3f | refuse h %.2f f %.2f fast %.2f pre %.2f; fast %.5f %.4f; premoult %.1f slope %.2f sd %.2f; hard %.1f; season %.2f %.2f warmth %.0f\n",
-                  std::exp(p.start[1]), std::exp(p.start[2]), std::exp(p.start[3]), p.start_spread, p.drift, p.adult_drift, p.pull, p.wander, p.within, p.wide_share, p.unseen_share,
-                  h.offer[0][1], h.offer[1][1], h.offer[2][1], h.offer[3][1], h.fast_start, h.fast_end, std::exp(h.premoult.log_median), h.premoult.with_cycle, h.premoult.spread, std::exp(h.hardening.log_median), model.season[0], model.season[1], model.warmth_threshold.value_or(-1));
-      for (std::size_t s = 0; s < 8; ++s) std::printf("  %s: %.3f/%.3f %.3f/%.3f %.3f/%.3f %.3f/%.3f\n", std::string(sign_word(all_signs[s])).c_str(), h.sign[0][0][s], h.sign[1][0][s], h.sign[0][1][s], h.sign[1][1][s], h.sign[0][2][s], h.sign[1][2][s], h.sign[0][3][s], h.sign[1][3][s]);
+      std::printf(
+          "start %.2f %.2f %.2f spread %.2f drift %.3f adult %.3f pull %.3f wander %.3f within "
+          "%.3f wide %.3f unseen %.3f | refuse h %.2f f %.2f fast %.2f pre %.2f; fast %.5f %.4f; "
+          "premoult %.1f slope %.2f sd %.2f; hard %.1f; season %.2f %.2f warmth %.0f\n",
+          std::exp(p.start[1]), std::exp(p.start[2]), std::exp(p.start[3]), p.start_spread, p.drift,
+          p.adult_drift, p.pull, p.wander, p.within, p.wide_share, p.unseen_share, h.offer[0][1],
+          h.offer[1][1], h.offer[2][1], h.offer[3][1], h.fast_start, h.fast_end,
+          std::exp(h.premoult.log_median), h.premoult.with_cycle, h.premoult.spread,
+          std::exp(h.hardening.log_median), model.season[0], model.season[1],
+          model.warmth_threshold.value_or(-1));
+      for (std::size_t s = 0; s < 8; ++s)
+        std::printf("  %s: %.3f/%.3f %.3f/%.3f %.3f/%.3f %.3f/%.3f\n",
+                    std::string(sign_word(all_signs[s])).c_str(), h.sign[0][0][s], h.sign[1][0][s],
+                    h.sign[0][1][s], h.sign[1][1][s], h.sign[0][2][s], h.sign[1][2][s],
+                    h.sign[0][3][s], h.sign[1][3][s]);
     }
   }
   Verdict verdict = scored.sum;
@@ -101,24 +114,41 @@ Verdict judge(const World& world, const Trial& trial) {
 std::vector<World> worlds() {
   return {
       {.name = "plain"},
-      {.name = "gamma, share of the cycle", .shape = World::Shape::Gamma, .within = 0.18,
-       .law = World::PremoultLaw::ShareOfCycle, .premoult_share = 0.2},
-      {.name = "weibull, short premoult", .shape = World::Shape::Weibull, .within = 0.2,
-       .premoult_share = 0.09, .premoult_power = 0.3},
+      {.name = "gamma, share of the cycle",
+       .shape = World::Shape::Gamma,
+       .within = 0.18,
+       .law = World::PremoultLaw::ShareOfCycle,
+       .premoult_share = 0.2},
+      {.name = "weibull, short premoult",
+       .shape = World::Shape::Weibull,
+       .within = 0.2,
+       .premoult_share = 0.09,
+       .premoult_power = 0.3},
       {.name = "tight intervals", .within = 0.08, .between = 0.08, .outliers = 0},
       {.name = "wild intervals", .within = 0.28, .between = 0.2, .outliers = 0.08},
       {.name = "adults in season", .season_of_adults = 0.8},
       {.name = "seasons of growth, thermometer", .season_of_growth = 0.35, .readings = true},
       {.name = "seasons of growth, none read", .season_of_growth = 0.35},
       {.name = "careless keeper", .look_every = 21, .signs_reported = 0.05, .missed = 0.15},
-      {.name = "rare offers", .offer_every = 14, .offer_every_adult = 28, .look_every = 20, .pauses = 0.3},
-      {.name = "long fasts", .fasts_a_year = 1, .fast_days = 50, .fasts_a_year_adult = 1.5,
+      {.name = "rare offers",
+       .offer_every = 14,
+       .offer_every_adult = 28,
+       .look_every = 20,
+       .pauses = 0.3},
+      {.name = "long fasts",
+       .fasts_a_year = 1,
+       .fast_days = 50,
+       .fasts_a_year_adult = 1.5,
        .fast_days_adult = 100},
-      {.name = "greedy until late", .refuses_feeding = 0.2, .refuses_premoult = 0.6,
+      {.name = "greedy until late",
+       .refuses_feeding = 0.2,
+       .refuses_premoult = 0.6,
        .refuses_hardening = 0.7},
       {.name = "signs that stay", .signs_reported = 0.2, .signs_stay = true},
       {.name = "many sheds missed", .missed = 0.25},
-      {.name = "long premoult", .law = World::PremoultLaw::Gamma, .premoult_share = 0.35,
+      {.name = "long premoult",
+       .law = World::PremoultLaw::Gamma,
+       .premoult_share = 0.35,
        .premoult_spread = 0.5},
       {.name = "growing to a year", .lengthening = 0.2, .ceiling = 365},
   };

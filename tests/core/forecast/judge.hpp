@@ -9,7 +9,7 @@ struct Verdict {
   int forecasts = 0, left_out = 0;  // left out: the oracle itself was unsure of its own answer
   double crps = 0, oracle_crps = 0, rule_crps = 0;
   double brier = 0, oracle_brier = 0;
-  double in_half = 0, in_nine_tenths = 0;            // share inside the 50 % and 90 % ranges
+  double in_half = 0, in_nine_tenths = 0;  // share inside the 50 % and 90 % ranges
   double oracle_in_half = 0, oracle_in_nine_tenths = 0;
   double mean_unseen = 0, truly_unseen = 0;
 };

@@ -66,8 +66,8 @@ class Sampler {
         path.log_weight += std::log(o.outcome == Outcome::Took ? 1 - refuses : refuses);
       } else {
         for (const Sign sign : all_signs) {
-          const double chance = std::clamp(
-              sign_chance(world_, animal_.nature, cycle, o.day, sign), 1e-4, 0.9999);
+          const double chance =
+              std::clamp(sign_chance(world_, animal_.nature, cycle, o.day, sign), 1e-4, 0.9999);
           path.log_weight += std::log(o.signs.has(sign) ? chance : 1 - chance);
         }
       }

@@ -43,8 +43,7 @@ double end_of_growth(const World& world, double begins, double days) {
 }
 
 // The season's day nearest to a year from now.
-double to_season(const World& world, const Nature& nature, double begins, double ends,
-                 Dice& dice) {
+double to_season(const World& world, const Nature& nature, double begins, double ends, Dice& dice) {
   const double year = 365.25;
   const double peak =
       nature.season_peak + year * std::round((begins + year - nature.season_peak) / year);
@@ -111,9 +110,9 @@ TrueCycle next_cycle(const World& world, const Nature& nature, int moult, double
   const double length = cycle.ends - begins;
   cycle.premoult =
       cycle.ends - std::min(0.7 * length, std::max(2.0, premoult_days(world, length, dice)));
-  cycle.hard_until = std::min(
-      cycle.premoult, begins + world.hardening_days * std::pow(length / 130, 0.3) *
-                                   std::exp(0.3 * normal(dice)));
+  cycle.hard_until =
+      std::min(cycle.premoult, begins + world.hardening_days * std::pow(length / 130, 0.3) *
+                                            std::exp(0.3 * normal(dice)));
   add_fasts(world, adult, cycle, dice);
   return cycle;
 }
@@ -133,7 +132,9 @@ double sign_chance(const World& world, const Nature& nature, const TrueCycle& cy
   switch (sign) {
     case Sign::DarkAbdomen: return !nature.patch ? 0 : premoult ? there : world.false_signs;
     case Sign::PlumpAbdomen:
-      return premoult ? there : age > 0.6 * (cycle.ends - cycle.begins) ? there / 3 : world.false_signs;
+      return premoult                                  ? there
+             : age > 0.6 * (cycle.ends - cycle.begins) ? there / 3
+                                                       : world.false_signs;
     case Sign::Sluggish: return premoult ? there / 2 : world.false_signs;
     case Sign::SealedIn: return premoult ? there / 2 : world.false_signs / 2;
     case Sign::Stretched: return age < 5 ? there / 2 : world.false_signs / 4;

@@ -21,40 +21,40 @@ struct World {
 
   // Lengths
   Shape shape = Shape::Lognormal;
-  double within = 0.14;           // coefficient of variation of one animal's cycles
-  double between = 0.12;          // sd of the log between animals of a species
-  double between_species = 0.3;   // ... between species
-  double lengthening = 0.13;      // of the log, a moult
+  double within = 0.14;              // coefficient of variation of one animal's cycles
+  double between = 0.12;             // sd of the log between animals of a species
+  double between_species = 0.3;      // ... between species
+  double lengthening = 0.13;         // of the log, a moult
   double lengthening_spread = 0.03;  // between species
-  double ceiling = 1e9;           // days; longer cycles stop lengthening
-  double outliers = 0.02;         // share of cycles that are 1.5 to 2.2 times as long
+  double ceiling = 1e9;              // days; longer cycles stop lengthening
+  double outliers = 0.02;            // share of cycles that are 1.5 to 2.2 times as long
   double sling_days = 55, juvenile_days = 130, adult_days = 360;
-  double season_of_adults = 0;    // 0: none, 1: adults moult at one season of the year only
-  double season_of_growth = 0;    // amplitude of the yearly wave of growth
-  bool readings = false;          // the keeper writes down the temperature
+  double season_of_adults = 0;  // 0: none, 1: adults moult at one season of the year only
+  double season_of_growth = 0;  // amplitude of the yearly wave of growth
+  bool readings = false;        // the keeper writes down the temperature
 
   // Phases
   PremoultLaw law = PremoultLaw::OwnLength;
-  double premoult_share = 0.18;   // or median days for a cycle of 130 days, as 0.18 * 130
-  double premoult_power = 0.6;    // how the log of its length goes with the log of the cycle's
+  double premoult_share = 0.18;  // or median days for a cycle of 130 days, as 0.18 * 130
+  double premoult_power = 0.6;   // how the log of its length goes with the log of the cycle's
   double premoult_spread = 0.3;
   double hardening_days = 7;
 
   // Behaviour
   double refuses_feeding = 0.08, refuses_premoult = 0.88, refuses_hardening = 0.9;
-  double appetite_spread = 0.3;   // sd between animals, of the log odds of refusing while feeding
+  double appetite_spread = 0.3;  // sd between animals, of the log odds of refusing while feeding
   double fasts_a_year = 0.25, fast_days = 35;
   double fasts_a_year_adult = 0.6, fast_days_adult = 70;
 
   // The keeper
   double offer_every = 7, offer_every_adult = 12;
   double look_every = 7;
-  double signs_reported = 0.35;   // chance that a sign that is there is written down
+  double signs_reported = 0.35;  // chance that a sign that is there is written down
   double false_signs = 0.02;
-  bool signs_stay = false;        // once seen in a cycle's premoult, seen on and on
-  double missed = 0.06;           // share of sheds that nobody ever finds
-  double known_dates = 0.3;       // share of moults recorded with their day
-  double pauses = 0;              // share of time in which nothing is offered for weeks
+  bool signs_stay = false;   // once seen in a cycle's premoult, seen on and on
+  double missed = 0.06;      // share of sheds that nobody ever finds
+  double known_dates = 0.3;  // share of moults recorded with their day
+  double pauses = 0;         // share of time in which nothing is offered for weeks
 };
 
 /// A cycle as it truly was. Days are wall days.
@@ -70,10 +70,10 @@ struct TrueCycle {
 struct Nature {
   std::string species;
   Stage stage = Stage::Juvenile;
-  double log_days = 0;       // median of its first cycle here
+  double log_days = 0;  // median of its first cycle here
   double lengthening = 0;
   double refuses_feeding = 0;
-  double season_peak = 0;    // day of the year, adults
+  double season_peak = 0;  // day of the year, adults
   bool patch = true;
 };
 

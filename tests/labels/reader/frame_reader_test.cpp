@@ -1,6 +1,7 @@
 #include "labels/reader/frame_reader.hpp"
 
 #include "labels/reader/library_pass.hpp"
+#include "labels/reader/symbol_reader.hpp"
 #include "tests/frame.hpp"
 #include "tests/generators/cells.hpp"
 #include "tests/generators/drawn_symbols.hpp"
@@ -136,4 +137,14 @@ TEST_CASE("frames too small or empty read as nothing") {
   CHECK_FALSE(read({1, 1, {0}}).code());
   CHECK_FALSE(read({2, 2, {0, 1, 2, 3}}).code());
   CHECK_FALSE(read({7, 3, std::vector<std::uint8_t>(21, 9)}).code());
+}
+
+TEST_CASE("a still picture is read in every way when a plain pass finds nothing in it") {
+  Random random(10);
+  const Code code = random_code(random);
+  const auto picture = photograph(symbol(code), {.contrast = 30}, random);
+  CHECK(read_symbols_plainly(picture.image).empty());
+  const auto sightings = read_symbols(picture.image);
+  REQUIRE(sightings.size() == 1);
+  CHECK(sightings[0].code == code);
 }

@@ -33,7 +33,7 @@ TEST_CASE("the check codewords of the worked symbol are those of the standard") 
                                        0xEC, 0x11, 0xEC, 0x11, 0xEC, 0x11, 0xEC, 0x11};
   const std::vector<std::uint8_t> check{0xA5, 0x24, 0xD4, 0xC1, 0xED, 0x36, 0xC7, 0x87, 0x2C, 0x55};
   auto all = data;
-  all.insert(all.end(), check.begin(), check.end());
+  std::ranges::copy(check, std::back_inserter(all));
   CHECK(with_check_codewords(data, 10) == all);
 }
 
