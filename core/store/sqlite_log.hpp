@@ -39,7 +39,7 @@ class SqliteLog : public LogStore {
   /// Moves what was written lately from the side file into the log, without waiting for anybody.
   /// To be called when nobody is touching the kiosk: then no tap has to pay for it. It happens by
   /// itself when the side file reaches 8 MiB, so that one that is never called costs only time.
-  Result<void> tidy();
+  Result<void> tidy() override;
 
  private:
   struct Parts;

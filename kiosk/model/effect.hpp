@@ -33,11 +33,15 @@ struct ForecastAnimal {
   std::vector<Event> events;
   bool operator==(const ForecastAnimal&) const = default;
 };
+/// Nobody is touching the kiosk: a good time to tidy the log. No answer.
+struct TidyLog {
+  bool operator==(const TidyLog&) const = default;
+};
 struct Quit {
   bool operator==(const Quit&) const = default;
 };
 
 using Effect =
-    std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal, Quit>;
+    std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal, TidyLog, Quit>;
 
 }  // namespace rackside::kiosk

@@ -90,7 +90,7 @@ struct Step {
     model.tub.reset();
     model.undo.reset();
     // A new day changes forecasts and what is due, also when nothing was recorded.
-    return {LoadOverview{}};
+    return {TidyLog{}, LoadOverview{}};
   }
 };
 

@@ -1,5 +1,7 @@
 #include "kiosk/shell/effect_runner.hpp"
 
+#include <tuple>
+
 #include "core/overview/round_so_far.hpp"
 
 namespace rackside::kiosk {
@@ -29,6 +31,10 @@ void EffectRunner::run(const Effect& effect) {
         if (auto one = r.forecaster_.one(e.events, r.needs_.clock.now()))
           r.needs_.results.post(ForecastReady{std::move(one->forecast), std::move(one->density)});
       });
+    }
+    void operator()(const TidyLog&) const {
+      // A log that could not be tidied now is tidied later, or by itself when it must be.
+      runner.writing_.add([&r = runner] { std::ignore = r.needs_.log->tidy(); });
     }
     void operator()(const Quit&) const { runner.needs_.quit(); }
   };

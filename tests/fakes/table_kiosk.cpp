@@ -77,6 +77,7 @@ void TableKiosk::run(const kiosk::Effect& effect) {
       if (const auto one = table.forecaster_.one(e.events, table.clock.now()))
         table.does(kiosk::ForecastReady{one->forecast, one->density});
     }
+    void operator()(const kiosk::TidyLog&) const {}
     void operator()(const kiosk::Quit&) const {}
   };
   std::visit(Run{*this}, effect);
