@@ -11,7 +11,10 @@ namespace {
 constexpr double size_tolerance = 1.45;  // of a finder's seen size to the one the grid says
 constexpr float least_score = 0.12f;
 constexpr float surely_flat = 0.9f;
-constexpr double stretch_step = 1.13, lean_step = 0.12;  // a module's width at the third finder
+// Of the way to a hidden third finder, beside that between two known ones: steps of a module's
+// width there.
+constexpr double least_stretch = 0.45, stretch_step = 1.13, lean_step = 0.12;
+constexpr int stretches = 14, leans = 5;
 
 struct Axes {
   Point u, v;  // px a module along the symbol's rows and columns
@@ -109,8 +112,9 @@ void try_pair(std::vector<Arrangement>& list, const Plane& plane, const FinderMa
     const std::size_t before = list.size();
     const Point u{(second.middle.x - first.middle.x) / modules,
                   (second.middle.y - first.middle.y) / modules};
-    for (double stretch = 0.45; stretch < 2.3; stretch *= stretch_step)
-      for (double lean = -0.6; lean < 0.61; lean += lean_step) {
+    for (int i = 0; i < stretches; ++i)
+      for (int k = -leans; k <= leans; ++k) {
+        const double stretch = least_stretch * std::pow(stretch_step, i), lean = k * lean_step;
         const Point v{stretch * (-u.y * std::cos(lean) - u.x * std::sin(lean)),
                       stretch * (u.x * std::cos(lean) - u.y * std::sin(lean))};
         // The known two are the upper ones, or the left ones (turned by a quarter).

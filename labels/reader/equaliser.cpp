@@ -14,12 +14,12 @@ constexpr float glare = 1.45f;   // times as bright as paper, in half contrasts
 constexpr float outlier = 1.2f;  // a known module this far off is dirt or glare
 
 struct Finer {
-  int stride;
+  std::size_t stride;
   std::vector<float> ink;  // at half modules, -1 paper, 1 ink
 
   [[nodiscard]] float at(int column, int row, const Tap& tap) const {
     const int x = 2 * (column + 1) + margin + tap.x, y = 2 * (row + 1) + margin + tap.y;
-    return ink[static_cast<std::size_t>(y * stride + x)];
+    return ink[static_cast<std::size_t>(y) * stride + static_cast<std::size_t>(x)];
   }
   [[nodiscard]] Features around(int column, int row) const {
     Features features{};
@@ -32,8 +32,8 @@ struct Finer {
 Finer sample_halves(const Plane& plane, const Warp& warp, const SymbolLayout& layout,
                     const Tones& tones) {
   const int count = 2 * (layout.side + 1) + 1 + 2 * margin;
-  Finer finer{count, {}};
-  finer.ink.reserve(static_cast<std::size_t>(count * count));
+  Finer finer{static_cast<std::size_t>(count), {}};
+  finer.ink.reserve(finer.stride * finer.stride);
   const double first = -0.5 * (layout.side + 1) - 0.5 * margin;
   for (int y = 0; y < count; ++y)
     for (int x = 0; x < count; ++x) {
@@ -90,8 +90,7 @@ std::array<int, 2> likely_masks(const Beliefs& beliefs, const SymbolLayout& layo
     float agreement = 0;
     for (const auto& copy : layout.format_places)
       for (std::size_t i = 0; i < 15; ++i) {
-        const auto at = static_cast<std::size_t>(copy[i].row * layout.side + copy[i].column);
-        const float ink = std::clamp(beliefs.ink[at], -1.0f, 1.0f);
+        const float ink = std::clamp(beliefs.ink[layout.index(copy[i])], -1.0f, 1.0f);
         agreement += bits[i] ? ink : -ink;
       }
     if (agreement > most[0]) {
@@ -109,8 +108,7 @@ std::vector<float> bit_beliefs(const Beliefs& beliefs, const SymbolLayout& layou
   std::vector<float> bits;
   bits.reserve(layout.bit_places.size());
   for (const ModulePlace place : layout.bit_places) {
-    const float ink = std::clamp(
-        beliefs.ink[static_cast<std::size_t>(place.row * layout.side + place.column)], -1.0f, 1.0f);
+    const float ink = std::clamp(beliefs.ink[layout.index(place)], -1.0f, 1.0f);
     bits.push_back(mask_flips(mask, place) ? -ink : ink);
   }
   return bits;

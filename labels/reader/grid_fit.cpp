@@ -38,8 +38,8 @@ Level level_at(const ModuleSamples& samples, const SymbolLayout& layout, int lef
 }  // namespace
 
 ModuleSamples sample_modules(const Plane& plane, const Warp& warp, int side) {
-  ModuleSamples samples{side + 2, {}};
-  samples.value.reserve(static_cast<std::size_t>(samples.stride * samples.stride));
+  ModuleSamples samples{static_cast<std::size_t>(side + 2), {}};
+  samples.value.reserve(samples.stride * samples.stride);
   const double first = -0.5 * (side + 1);
   for (int row = 0; row < side + 2; ++row)
     for (int column = 0; column < side + 2; ++column)

@@ -11,10 +11,10 @@ namespace rackside {
 
 /// The picture at the middle of each module and of one ring of quiet zone around the symbol.
 struct ModuleSamples {
-  int stride = 0;
+  std::size_t stride = 0;
   std::vector<float> value;
   [[nodiscard]] float at(int column, int row) const {
-    return value[static_cast<std::size_t>((row + 1) * stride + column + 1)];
+    return value[static_cast<std::size_t>(row + 1) * stride + static_cast<std::size_t>(column + 1)];
   }
 };
 

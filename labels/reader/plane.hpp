@@ -16,10 +16,15 @@ struct Plane {
 
   Plane() = default;
   Plane(int columns, int rows)
-      : width(columns), height(rows), value(static_cast<std::size_t>(columns * rows)) {}
-  [[nodiscard]] const float* row(int y) const { return value.data() + y * width; }
-  [[nodiscard]] float* row(int y) { return value.data() + y * width; }
+      : width(columns),
+        height(rows),
+        value(static_cast<std::size_t>(columns) * static_cast<std::size_t>(rows)) {}
+  [[nodiscard]] const float* row(int y) const { return value.data() + offset(y); }
+  [[nodiscard]] float* row(int y) { return value.data() + offset(y); }
   [[nodiscard]] float at(int x, int y) const { return row(y)[x]; }
+  [[nodiscard]] std::ptrdiff_t offset(int y) const {
+    return static_cast<std::ptrdiff_t>(y) * width;
+  }
 
   /// Between pixels (their middles are at .5), the border repeated outwards.
   [[nodiscard]] float at(const Point& point) const {

@@ -143,7 +143,8 @@ double chance_log2(const std::vector<float>& strengths, double against) {
   const double total = std::accumulate(strengths.begin(), strengths.end(), 0.0);
   if (total <= 0) return 0;
   double least = 0;
-  for (double tilt = 0.5; tilt < 20; tilt *= 1.3) {
+  for (int step = 0; step < 15; ++step) {
+    const double tilt = 0.5 * std::pow(1.3, step);
     const double t = tilt * static_cast<double>(strengths.size()) / total;
     double bound = t * against * total / std::log(2.0);
     for (const float strength : strengths) bound += std::log2((1 + std::exp(-t * strength)) / 2);

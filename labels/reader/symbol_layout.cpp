@@ -9,7 +9,7 @@ constexpr int timing_line = 6;
 
 void put(SymbolLayout& layout, int column, int row, Known known) {
   if (column < 0 || row < 0 || column >= layout.side || row >= layout.side) return;
-  layout.known[static_cast<std::size_t>(row * layout.side + column)] = known;
+  layout.known[layout.index({column, row})] = known;
 }
 
 // Squares within squares around a middle: finder patterns have their light separator with them.
@@ -49,14 +49,14 @@ void place_format(SymbolLayout& layout) {
 
 // Two columns at a time from the right, up and down by turns, past the vertical timing line.
 void place_bits(SymbolLayout& layout, const std::vector<bool>& taken) {
-  const auto bits = static_cast<std::size_t>(8 * (layout.data_codewords + layout.check_codewords));
+  const auto bits = 8 * static_cast<std::size_t>(layout.data_codewords + layout.check_codewords);
   bool upwards = true;
   for (int right = layout.side - 1; right > 0; right -= 2, upwards = !upwards) {
     if (right == timing_line) --right;
     for (int step = 0; step < layout.side; ++step)
       for (int column = right; column > right - 2; --column) {
         const int row = upwards ? layout.side - 1 - step : step;
-        const bool free = !taken[static_cast<std::size_t>(row * layout.side + column)];
+        const bool free = !taken[layout.index({column, row})];
         if (free && layout.bit_places.size() < bits) layout.bit_places.push_back({column, row});
       }
   }
@@ -64,12 +64,11 @@ void place_bits(SymbolLayout& layout, const std::vector<bool>& taken) {
 
 SymbolLayout make_layout(int version, int data_codewords, int check_codewords) {
   SymbolLayout layout{version, 17 + 4 * version, data_codewords, check_codewords, {}, {}, {}};
-  layout.known.assign(static_cast<std::size_t>(layout.side * layout.side), Known::Varies);
+  layout.known.assign(layout.modules(), Known::Varies);
   auto taken = put_fixed_patterns(layout);
   place_format(layout);
   for (const auto& copy : layout.format_places)
-    for (const ModulePlace place : copy)
-      taken[static_cast<std::size_t>(place.row * layout.side + place.column)] = true;
+    for (const ModulePlace place : copy) taken[layout.index(place)] = true;
   place_bits(layout, taken);
   return layout;
 }

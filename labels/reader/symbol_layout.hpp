@@ -3,6 +3,7 @@
 // symbol has in common, and where its own bits are. ISO/IEC 18004:2015, 6.3, 7.7 to 7.9.
 
 #include <array>
+#include <cstddef>
 #include <cstdint>
 #include <vector>
 
@@ -26,9 +27,13 @@ struct SymbolLayout {
   /// The two copies of the 15 bits of format information, most significant bit first.
   std::array<std::array<ModulePlace, 15>, 2> format_places;
 
-  [[nodiscard]] Known at(int column, int row) const {
-    return known[static_cast<std::size_t>(row * side + column)];
+  /// Where a module stands in lists of all modules, row by row.
+  [[nodiscard]] std::size_t index(ModulePlace place) const {
+    return static_cast<std::size_t>(place.row) * static_cast<std::size_t>(side) +
+           static_cast<std::size_t>(place.column);
   }
+  [[nodiscard]] std::size_t modules() const { return index({0, side}); }
+  [[nodiscard]] Known at(int column, int row) const { return known[index({column, row})]; }
 };
 
 inline constexpr int mask_count = 8;
