@@ -1,10 +1,10 @@
 #pragma once
 // What every test file includes: Catch2, RapidCheck, and where the outside data stand if they do.
 
-#include <catch2/catch.hpp>
 #include <rapidcheck.h>
-#include <random>
 #include <rapidcheck/catch.h>
+#include <catch2/catch.hpp>
+#include <random>
 
 #include <filesystem>
 #include <optional>

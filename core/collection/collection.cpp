@@ -25,8 +25,10 @@ void move_in(Collection& collection, const AnimalState& animal) {
 }
 
 void apply_to_enclosure(EnclosureState& enclosure, const Event& event) {
-  if (const auto* added = std::get_if<EnclosureAdded>(&event.details)) enclosure.place = added->place;
-  if (const auto* moved = std::get_if<EnclosureMoved>(&event.details)) enclosure.place = moved->place;
+  if (const auto* added = std::get_if<EnclosureAdded>(&event.details))
+    enclosure.place = added->place;
+  if (const auto* moved = std::get_if<EnclosureMoved>(&event.details))
+    enclosure.place = moved->place;
   if (std::holds_alternative<LabelPrinted>(event.details)) {
     enclosure.label_printed = event.when;
     enclosure.label_confirmed.reset();

@@ -51,7 +51,8 @@ class LogStore {
   [[nodiscard]] virtual Result<std::vector<Event>> read_written_after(std::int64_t& position,
                                                                       std::size_t most) = 0;
 
-  /// Work that can wait until nobody is touching anything: what it does then, no tap has to pay for.
+  /// Work that can wait until nobody is touching anything: what it does then, no tap has to pay
+  /// for.
   [[nodiscard]] virtual Result<void> tidy() { return {}; }
 
   /// The kiosk this log belongs to.

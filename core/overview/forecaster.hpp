@@ -22,8 +22,8 @@ class Forecaster {
   void take(const std::vector<Event>& events);
   /// Learns from all animals that were taken and forecasts the living ones.
   [[nodiscard]] std::map<AnimalId, Forecast> all();
-  /// The forecast for one animal, with its density day by day, whose events have changed, from what was learnt last. None when
-  /// the events add no animal.
+  /// The forecast for one animal, with its density day by day, whose events have changed, from what
+  /// was learnt last. None when the events add no animal.
   struct One {
     Forecast forecast;
     MoultDensity density;

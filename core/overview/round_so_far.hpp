@@ -20,7 +20,6 @@ struct RoundSoFar {
 
 /// The round at this log's kiosk that has not ended, if there is one: its plan is made anew from
 /// the log as it was when the round began. Errors: as LogStore::read_all.
-[[nodiscard]] Result<std::optional<RoundSoFar>> read_round(LogStore& log,
-                                                           const Overview& overview);
+[[nodiscard]] Result<std::optional<RoundSoFar>> read_round(LogStore& log, const Overview& overview);
 
 }  // namespace rackside

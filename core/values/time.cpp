@@ -41,7 +41,8 @@ std::optional<Day> read_day(Reader& reader) {
   if (!(reader.digits(4, y) && reader.mark('-') && reader.digits(2, m) && reader.mark('-') &&
         reader.digits(2, d)))
     return std::nullopt;
-  const year_month_day date{year{y}, month{static_cast<unsigned>(m)}, day{static_cast<unsigned>(d)}};
+  const year_month_day date{year{y}, month{static_cast<unsigned>(m)},
+                            day{static_cast<unsigned>(d)}};
   if (!date.ok()) return std::nullopt;
   return sys_days{date};
 }

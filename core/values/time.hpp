@@ -51,7 +51,8 @@ struct When {
 /// ISO 8601 as the interchange files use it: a date ("2031-04-09"), or a date and time with an
 /// offset ("2031-04-09T21:30+02:00", seconds and a fraction of up to three digits allowed, "Z" for
 /// +00:00; a blank may stand for the "T"). A date alone becomes noon at `offset_of_days`, with
-/// Precision::DayOnly. Errors: BadInput; a time without an offset is refused, because it is unclear.
+/// Precision::DayOnly. Errors: BadInput; a time without an offset is refused, because it is
+/// unclear.
 [[nodiscard]] Result<When> parse_when(std::string_view text, std::chrono::minutes offset_of_days);
 /// The inverse of parse_when; milliseconds are written only when there are any.
 [[nodiscard]] std::string format_when(const When& when);

@@ -24,9 +24,7 @@ struct Percent {
 
 [[nodiscard]] constexpr Millimetres from_inches(double inches) { return {inches * 25.4}; }
 [[nodiscard]] constexpr double to_inches(Millimetres length) { return length.value / 25.4; }
-[[nodiscard]] constexpr Celsius from_fahrenheit(double degrees) {
-  return {(degrees - 32.0) / 1.8};
-}
+[[nodiscard]] constexpr Celsius from_fahrenheit(double degrees) { return {(degrees - 32.0) / 1.8}; }
 [[nodiscard]] constexpr double to_fahrenheit(Celsius temperature) {
   return temperature.value * 1.8 + 32.0;
 }

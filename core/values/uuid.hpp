@@ -35,7 +35,8 @@ class UuidMint {
 
  private:
   std::int64_t last_ms_ = -1;
-  std::uint16_t counter_ = 0;  // rand_a of the RFC, used as the counter of its section 6.2, method 1
+  std::uint16_t counter_ =
+      0;  // rand_a of the RFC, used as the counter of its section 6.2, method 1
 };
 
 /// An id that cannot be mistaken for the id of something else.

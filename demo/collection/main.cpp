@@ -57,7 +57,8 @@ std::vector<Animal> invent_all(int tubs, Day today, std::mt19937_64& random) {
 }
 
 void write_animals(std::ostream& out, const std::vector<Animal>& animals) {
-  fmt::print(out, "animal,enclosure,species,sex,stage,instar,acquired,source,rack,shelf,position\n");
+  fmt::print(out,
+             "animal,enclosure,species,sex,stage,instar,acquired,source,rack,shelf,position\n");
   for (const Animal& a : animals)
     fmt::print(out, "{},,{},{},{},{},{},{},{},{},{}\n", a.key, a.species->name, a.sex, a.stage,
                a.instar, format_day(a.acquired), a.source, a.rack, a.shelf, a.position);
@@ -67,8 +68,8 @@ void write_events(std::ostream& out, const std::vector<Animal>& animals) {
   fmt::print(out, "when,animal,event,outcome,prey,count,size_mm,sign,value,unit,by,note\n");
   for (const Animal& a : animals)
     for (const Row& r : a.rows)
-      fmt::print(out, "{},{},{},{},{},{},{},{},{},{},{},\"{}\"\n", format_day(r.day), a.key, r.event,
-                 r.outcome, r.prey, r.count, r.size_mm, r.sign, r.value, r.unit,
+      fmt::print(out, "{},{},{},{},{},{},{},{},{},{},{},\"{}\"\n", format_day(r.day), a.key,
+                 r.event, r.outcome, r.prey, r.count, r.size_mm, r.sign, r.value, r.unit,
                  r.day.time_since_epoch().count() % 9 == 0 ? assistant : keeper, r.note);
 }
 
@@ -77,10 +78,12 @@ void write_climate(std::ostream& out, Day today, std::mt19937_64& random) {
   for (int week = 156; week >= 0; --week)
     for (char rack = 'A'; rack <= 'C'; ++rack) {
       const Day day = today - std::chrono::days{7 * week};
-      const double season = std::sin((static_cast<double>(day.time_since_epoch().count()) - 100) * 0.0172);
+      const double season =
+          std::sin((static_cast<double>(day.time_since_epoch().count()) - 100) * 0.0172);
       const double degrees = 24.5 + 1.5 * season + std::normal_distribution<>(0, 0.6)(random);
       const double air = 66 - 5 * season + std::normal_distribution<>(0, 4)(random);
-      fmt::print(out, "{},,temperature,,,,,,{:.1f},C,{},{}\n", format_day(day), degrees, keeper, rack);
+      fmt::print(out, "{},,temperature,,,,,,{:.1f},C,{},{}\n", format_day(day), degrees, keeper,
+                 rack);
       fmt::print(out, "{},,humidity,,,,,,{:.0f},%,{},{}\n", format_day(day), air, keeper, rack);
     }
 }

@@ -13,9 +13,9 @@ struct Species {
   double pace;           // length of its moult cycles beside the usual
   double adult_span_mm;  // leg span
   int adult_instar;
-  bool shows_patch;      // a bald patch that darkens
-  bool seals_in;         // webs or plugs its retreat
-  double fasts_a_year;   // long fasts without a reason, a year
+  bool shows_patch;     // a bald patch that darkens
+  bool seals_in;        // webs or plugs its retreat
+  double fasts_a_year;  // long fasts without a reason, a year
 };
 
 [[nodiscard]] const std::vector<Species>& demo_species();

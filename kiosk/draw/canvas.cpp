@@ -55,8 +55,8 @@ void Canvas::draw(const Fill& fill) {
 
 void Canvas::draw(const Text& text) {
   const Colour colour = palette_->of(text.ink);
-  const std::string key = fmt::format("t{}{}{}{}", key_of(colour), static_cast<int>(text.style.face),
-                                      text.style.pixels, text.text);
+  const std::string key = fmt::format(
+      "t{}{}{}{}", key_of(colour), static_cast<int>(text.style.face), text.style.pixels, text.text);
   SDL_Texture* texture = cache_.get(key, [&] {
     return Surface(TTF_RenderUTF8_Blended(fonts_.font(text.style), text.text.c_str(),
                                           {colour.red, colour.green, colour.blue, 255}));
@@ -75,8 +75,8 @@ void Canvas::draw(const Path& path) {
 void Canvas::draw(const MarkAt& mark) {
   const Colour colour = palette_->of(mark.ink);
   const int side = static_cast<int>(std::round(mark.box.width));
-  const std::string key = fmt::format("m{}{}:{}:{:.1f}", key_of(colour),
-                                      static_cast<int>(mark.mark), side, mark.width);
+  const std::string key =
+      fmt::format("m{}{}:{}:{:.1f}", key_of(colour), static_cast<int>(mark.mark), side, mark.width);
   copy(cache_.get(key, [&] { return paint(mark.mark, side, mark.width, colour); }), mark.box.x,
        mark.box.y);
 }
@@ -107,7 +107,8 @@ Result<void> Canvas::save_png(const std::string& path) const {
   std::vector<unsigned char> pixels(static_cast<std::size_t>(stride * height));
   SDL_RenderReadPixels(renderer_, nullptr, SDL_PIXELFORMAT_ARGB8888, pixels.data(), stride);
   const std::unique_ptr<cairo_surface_t, Freed<cairo_surface_destroy>> surface(
-      cairo_image_surface_create_for_data(pixels.data(), CAIRO_FORMAT_RGB24, width, height, stride));
+      cairo_image_surface_create_for_data(pixels.data(), CAIRO_FORMAT_RGB24, width, height,
+                                          stride));
   if (cairo_surface_write_to_png(surface.get(), path.c_str()) != CAIRO_STATUS_SUCCESS)
     return failure(ErrorKind::ReadOnly, "The picture could not be written to " + path + ".");
   return {};

@@ -20,7 +20,8 @@ struct Touching {
 
 class Canvas {
  public:
-  Canvas(SDL_Renderer* renderer, const FontBook& fonts) : renderer_(renderer), fonts_(fonts), cache_(renderer) {}
+  Canvas(SDL_Renderer* renderer, const FontBook& fonts)
+      : renderer_(renderer), fonts_(fonts), cache_(renderer) {}
 
   void draw(const Scene& scene, const Palette& palette, const Touching& touching);
   /// Forgets its textures: the renderer has lost them.

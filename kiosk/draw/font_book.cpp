@@ -14,10 +14,9 @@ constexpr int measured_at = 200;             // pixels; large enough to measure 
 
 Result<std::unique_ptr<FontBook>> FontBook::open(const std::string& program) {
   auto book = std::unique_ptr<FontBook>(new FontBook);
-  constexpr std::array files{std::pair{Face::Regular, FontFile::Regular},
-                             std::pair{Face::Bold, FontFile::Bold},
-                             std::pair{Face::Italic, FontFile::Italic},
-                             std::pair{Face::Code, FontFile::Code}};
+  constexpr std::array files{
+      std::pair{Face::Regular, FontFile::Regular}, std::pair{Face::Bold, FontFile::Bold},
+      std::pair{Face::Italic, FontFile::Italic}, std::pair{Face::Code, FontFile::Code}};
   for (const auto& [face, file] : files) {
     auto path = font_path(file, program);
     if (!path) return tl::unexpected(path.error());

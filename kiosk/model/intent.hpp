@@ -136,8 +136,8 @@ struct Tick {
 
 using Intent =
     std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Typed, Erase, Enter, Turn,
-                 TakeBack, SetOut, EndRound, Leave, CodeRead, LabelRefused, ReaderSays, RosterLoaded, OverviewReady, ForecastReady,
-                 HistoryLoaded, Saved, Tick>;
+                 TakeBack, SetOut, EndRound, Leave, CodeRead, LabelRefused, ReaderSays,
+                 RosterLoaded, OverviewReady, ForecastReady, HistoryLoaded, Saved, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {

@@ -28,8 +28,8 @@ void take_over(Model& model, Collection roster) {
     return;
   }
   for (const auto& [code, enclosure] : roster.enclosures)
-    model.collection.enclosures.try_emplace(code, EnclosureState{.code = code}).first->second.place =
-        enclosure.place;
+    model.collection.enclosures.try_emplace(code, EnclosureState{.code = code})
+        .first->second.place = enclosure.place;
   for (const auto& [id, animal] : roster.animals) {
     const AnimalState* known = model.collection.animal(id);
     if (known == nullptr || known->enclosure != animal.enclosure || known->life != animal.life)

@@ -69,9 +69,8 @@ std::vector<const EnclosureState*> walking_order(const Collection& collection) {
   std::vector<const EnclosureState*> tubs;
   for (const auto& [code, enclosure] : collection.enclosures)
     if (code.kind() == CodeKind::Enclosure) tubs.push_back(&enclosure);
-  std::ranges::stable_sort(tubs, [](const auto* a, const auto* b) {
-    return walks_before(a->place, b->place);
-  });
+  std::ranges::stable_sort(
+      tubs, [](const auto* a, const auto* b) { return walks_before(a->place, b->place); });
   return tubs;
 }
 
@@ -82,9 +81,8 @@ std::vector<const EnclosureState*> found_tubs(const Collection& collection,
   auto tubs = walking_order(collection);
   std::erase_if(tubs, [&](const EnclosureState* tub) {
     const std::string text = findable(collection, *tub);
-    return !std::ranges::all_of(wanted, [&](const std::string& word) {
-      return text.find(word) != std::string::npos;
-    });
+    return !std::ranges::all_of(
+        wanted, [&](const std::string& word) { return text.find(word) != std::string::npos; });
   });
   return tubs;
 }

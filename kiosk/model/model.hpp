@@ -43,8 +43,8 @@ struct RoundPage {
 /// The tub that is open, and the animal in it that is shown.
 struct TubPage {
   Code code;
-  std::size_t shown = 0;              // index into the tub's residents
-  std::optional<AnimalId> animal;     // whose history this is; none in an empty tub
+  std::size_t shown = 0;                      // index into the tub's residents
+  std::optional<AnimalId> animal;             // whose history this is; none in an empty tub
   std::optional<std::vector<Event>> history;  // absent until it is read
   std::optional<MoultDensity> density;        // absent until it is worked out
   Phase tiles_for = Phase::Feeding;  // fixed while the tub is open: tiles never jump under a finger
@@ -64,15 +64,15 @@ struct Model {
   RuleBook rules;
   RoomClimate climate;
 
-  DayPlan plan;             // as things stand; made anew when the round screen comes up
+  DayPlan plan;  // as things stand; made anew when the round screen comes up
   bool plan_stale = false;
   std::optional<RoundPage> round;
   std::optional<Summary> summary;  // of the round that ended last
 
   std::optional<TubPage> tub;
   std::optional<Code> awaited;  // scanned, unknown here, looked for in the log just now
-  std::string keypad;      // characters of a half-entered code
-  std::string find_words;  // what is looked for
+  std::string keypad;           // characters of a half-entered code
+  std::string find_words;       // what is looked for
   int list_page = 0;
   bool list_turned = false;  // by hand; until then the round's list follows the walk
 

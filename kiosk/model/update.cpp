@@ -57,9 +57,7 @@ struct Step {
     model.reader_says = i.sentence;
     return {};
   }
-  Effects operator()(const RosterLoaded& i) const {
-    return on_roster(model, i);
-  }
+  Effects operator()(const RosterLoaded& i) const { return on_roster(model, i); }
   Effects operator()(const OverviewReady& i) const {
     on_overview(model, i);
     return {};
@@ -82,8 +80,7 @@ struct Step {
     if (screen == ScreenName::Round || screen == ScreenName::Carry) refresh_plan(model);
   }
   Effects when_idle() const {
-    const bool idle = model.last_touched &&
-                      stamp.now.utc - model.last_touched->utc >= idle_return;
+    const bool idle = model.last_touched && stamp.now.utc - model.last_touched->utc >= idle_return;
     if (!idle) return {};
     model.last_touched.reset();
     show(ScreenName::Round);

@@ -105,7 +105,8 @@ int run(const Options& options) {
   const Window window = sdl.started ? open_window(options) : nullptr;
   const Renderer renderer = window ? open_renderer(window.get()) : nullptr;
   if (!renderer)
-    return say({ErrorKind::Broken, "There is no screen to draw on. The log is untouched.", SDL_GetError()});
+    return say({ErrorKind::Broken, "There is no screen to draw on. The log is untouched.",
+                SDL_GetError()});
   auto fonts = FontBook::open(running_program());
   if (!fonts) return say(fonts.error());
   SystemClock clock;
@@ -116,10 +117,11 @@ int run(const Options& options) {
     if (told) told << notice.sentence << std::endl;
   };
   Loop* running = nullptr;
-  EffectRunner runner({std::move(logs->writing), std::move(logs->reading), clock, results, [&] { running->stop(); }});
+  EffectRunner runner({std::move(logs->writing), std::move(logs->reading), clock, results,
+                       [&] { running->stop(); }});
   Loop loop({window.get(), renderer.get(), **fonts, clock, ids, results,
-             [&](const Effect& effect) { runner.run(effect); }, tell, panel_for(renderer.get(), options),
-             palette_named(options.palette)});
+             [&](const Effect& effect) { runner.run(effect); }, tell,
+             panel_for(renderer.get(), options), palette_named(options.palette)});
   running = &loop;
   std::optional<CameraEye> eye;
   if (*frames) eye.emplace(std::move(*frames), Aim{}, results);

@@ -11,8 +11,9 @@ constexpr int wrong_words = 2;
 // "1280x800"
 std::string read_size(const std::string& text, Options& options) {
   int end = 0;
-  const bool read = std::sscanf(text.c_str(), "%dx%d%n", &options.width, &options.height, &end) == 2 &&
-                    end == static_cast<int>(text.size());
+  const bool read =
+      std::sscanf(text.c_str(), "%dx%d%n", &options.width, &options.height, &end) == 2 &&
+      end == static_cast<int>(text.size());
   if (!read || options.width < 320 || options.height < 320)
     return "a window is given as WIDTHxHEIGHT in pixels, at least 320x320, not \"" + text + "\"";
   return {};
@@ -26,7 +27,8 @@ std::variant<Options, int> read_options(int count, char** words) {
       "Rackside: scan a tub, see its animal and what to do now, tap what you saw.\n"
       "Without --window it takes the whole screen.",
       "rackside"};
-  app.add_option("--log", options.log, "the log file (default: rackside/log.db in the XDG data folder)");
+  app.add_option("--log", options.log,
+                 "the log file (default: rackside/log.db in the XDG data folder)");
   std::string window;
   app.add_option("--window", window, "a window of WIDTHxHEIGHT pixels in place of the whole screen")
       ->check(CLI::Validator([&](std::string& text) { return read_size(text, options); }, ""));

@@ -36,9 +36,7 @@ Box Composer::whole() const {
   return {0, 0, static_cast<double>(panel_.width), static_cast<double>(panel_.height)};
 }
 
-Style Composer::style(Step step, Face face) const {
-  return style_of(step, face, panel_, metrics_);
-}
+Style Composer::style(Step step, Face face) const { return style_of(step, face, panel_, metrics_); }
 
 void Composer::fill(const Box& box, Ink ink) { scene_.items.emplace_back(Fill{box, ink}); }
 
@@ -94,8 +92,7 @@ void Composer::fitted(Box& box, std::string_view words, Face face, double larges
   paragraph(box, words, chosen, most, ink);
 }
 
-std::vector<std::string> Composer::broken(std::string_view words, Style style,
-                                          double width) const {
+std::vector<std::string> Composer::broken(std::string_view words, Style style, double width) const {
   std::vector<std::string> lines;
   std::string line;
   for (const std::string_view word : words_of(words)) {
@@ -139,7 +136,8 @@ void Composer::tile(const Box& box, Mark mark_shape, std::string_view word, Inte
   Box inside = box.inset(mm(1.2));
   Style words = style(Step::Record, Face::Bold);
   const auto lines = broken(word, words, inside.width);
-  const double text_height = line_height(words) * static_cast<double>(std::min<std::size_t>(lines.size(), 2));
+  const double text_height =
+      line_height(words) * static_cast<double>(std::min<std::size_t>(lines.size(), 2));
   Box below = inside.take_bottom(text_height);
   const double side = std::min({inside.height - mm(0.6), inside.width, mm(9)});
   mark(mark_shape, {inside.x, inside.y, side, side}, ink);

@@ -15,7 +15,8 @@ std::vector<Spot> arc(Spot middle, double radius_x, double radius_y, double from
   std::vector<Spot> points;
   for (int i = 0; i <= steps; ++i) {
     const double angle = 2 * std::numbers::pi * (from + (to - from) * i / steps);
-    points.push_back({middle.x + radius_x * std::cos(angle), middle.y + radius_y * std::sin(angle)});
+    points.push_back(
+        {middle.x + radius_x * std::cos(angle), middle.y + radius_y * std::sin(angle)});
   }
   return points;
 }
@@ -31,8 +32,8 @@ Stroke tub() { return line({{0.18, 0.4}, {0.24, 0.86}, {0.76, 0.86}, {0.82, 0.4}
 Drawing legs(double y, double reach) {
   Drawing drawing;
   for (const double x : {0.26, 0.42, 0.58, 0.74})
-    drawing.push_back(line({{0.5 + (x - 0.5) * 0.6, y}, {x, y - reach * 0.6},
-                            {0.5 + (x - 0.5) * 1.7, y - reach}}));
+    drawing.push_back(line(
+        {{0.5 + (x - 0.5) * 0.6, y}, {x, y - reach * 0.6}, {0.5 + (x - 0.5) * 1.7, y - reach}}));
   return drawing;
 }
 
@@ -45,15 +46,12 @@ Drawing draw(Mark mark) {
   switch (mark) {
     case Mark::None: return {};
     case Mark::Taken: return {cup(), dot({0.5, 0.56}, 0.12)};
-    case Mark::Refused:
-      return {cup(), line({{0.12, 0.42}, {0.88, 0.42}}), dot({0.5, 0.2}, 0.12)};
-    case Mark::Left:
-      return {line(arc({0.36, 0.42}, 0.24, 0.42, 0, 0.5)), dot({0.82, 0.74}, 0.12)};
+    case Mark::Refused: return {cup(), line({{0.12, 0.42}, {0.88, 0.42}}), dot({0.5, 0.2}, 0.12)};
+    case Mark::Left: return {line(arc({0.36, 0.42}, 0.24, 0.42, 0, 0.5)), dot({0.82, 0.74}, 0.12)};
     case Mark::PreyOut:
       return {cup(), dot({0.5, 0.5}, 0.1), line({{0.5, 0.34}, {0.5, 0.06}}),
               line({{0.36, 0.2}, {0.5, 0.06}, {0.64, 0.2}})};
-    case Mark::Shed:
-      return with({line(arc({0.5, 0.66}, 0.22, 0.22, -0.18, 0.68))}, legs(0.5, 0.4));
+    case Mark::Shed: return with({line(arc({0.5, 0.66}, 0.22, 0.22, -0.18, 0.68))}, legs(0.5, 0.4));
     case Mark::Moult:
       return with({line(arc({0.5, 0.7}, 0.2, 0.2, -0.18, 0.68)), dot({0.5, 0.7}, 0.1)},
                   legs(0.52, 0.42));
@@ -77,14 +75,17 @@ Drawing draw(Mark mark) {
       return {line({{0.08, 0.5}, {0.92, 0.5}}), line({{0.08, 0.28}, {0.08, 0.72}}),
               line({{0.92, 0.28}, {0.92, 0.72}}), line({{0.5, 0.38}, {0.5, 0.62}})};
     case Mark::Sexed:
-      return {line(arc({0.32, 0.42}, 0.16, 0.3, 0, -0.5)), line(arc({0.68, 0.42}, 0.16, 0.3, 0, -0.5)),
+      return {line(arc({0.32, 0.42}, 0.16, 0.3, 0, -0.5)),
+              line(arc({0.68, 0.42}, 0.16, 0.3, 0, -0.5)),
               line({{0.16, 0.42}, {0.16, 0.78}, {0.84, 0.78}, {0.84, 0.42}}),
               line({{0.48, 0.42}, {0.52, 0.42}})};
     case Mark::Housed: return {tub(), line({{0.1, 0.4}, {0.9, 0.4}})};
     case Mark::Arrived:
-      return {tub(), line({{0.5, 0.06}, {0.5, 0.66}}), line({{0.36, 0.5}, {0.5, 0.66}, {0.64, 0.5}})};
+      return {tub(), line({{0.5, 0.06}, {0.5, 0.66}}),
+              line({{0.36, 0.5}, {0.5, 0.66}, {0.64, 0.5}})};
     case Mark::Gone:
-      return {tub(), line({{0.5, 0.7}, {0.5, 0.08}}), line({{0.36, 0.24}, {0.5, 0.08}, {0.64, 0.24}})};
+      return {tub(), line({{0.5, 0.7}, {0.5, 0.08}}),
+              line({{0.36, 0.24}, {0.5, 0.08}, {0.64, 0.24}})};
     case Mark::Died: return {line({{0.5, 0.06}, {0.5, 0.94}}), line({{0.24, 0.32}, {0.76, 0.32}})};
     case Mark::Paired: return {ring({0.36, 0.5}, 0.26, 0.26), ring({0.64, 0.5}, 0.26, 0.26)};
     case Mark::Sac:

@@ -12,28 +12,28 @@ namespace rackside::kiosk {
 
 enum class Mark {
   None,
-  Taken,        // a cup with the prey in it
-  Refused,      // a closed cup with the prey outside above
-  Left,         // the prey beside the cup
-  PreyOut,      // the prey leaving
-  Shed,         // an empty skin, open along the back
-  Moult,        // a skin and the animal coming out of it
-  OnItsBack,    // legs up
-  Looked,       // an eye
-  Sign,         // a pennant
-  Misted,       // drops falling
-  Water,        // a dish with water
-  Measured,     // a ruled length
-  Sexed,        // two receptacles
-  Housed,       // a tub
-  Arrived,      // an arrow into a tub
-  Gone,         // an arrow out of a tub
-  Died,         // the dagger of the naturalists
-  Paired,       // two linked rings
-  Sac,          // a round sac with its weave
-  Written,      // lines of a note
-  Climate,      // a thermometer's stem
-  TakenBack,    // a bent arrow
+  Taken,      // a cup with the prey in it
+  Refused,    // a closed cup with the prey outside above
+  Left,       // the prey beside the cup
+  PreyOut,    // the prey leaving
+  Shed,       // an empty skin, open along the back
+  Moult,      // a skin and the animal coming out of it
+  OnItsBack,  // legs up
+  Looked,     // an eye
+  Sign,       // a pennant
+  Misted,     // drops falling
+  Water,      // a dish with water
+  Measured,   // a ruled length
+  Sexed,      // two receptacles
+  Housed,     // a tub
+  Arrived,    // an arrow into a tub
+  Gone,       // an arrow out of a tub
+  Died,       // the dagger of the naturalists
+  Paired,     // two linked rings
+  Sac,        // a round sac with its weave
+  Written,    // lines of a note
+  Climate,    // a thermometer's stem
+  TakenBack,  // a bent arrow
 };
 
 /// One stroke of a mark: points of a line in a unit square, closed or open, filled or not.

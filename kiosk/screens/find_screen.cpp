@@ -17,7 +17,8 @@ void letters(Composer& composer, Box box, std::string_view characters, double wi
 
 void keyboard(Composer& composer, Box& box) {
   const double gap = composer.mm(gap_mm);
-  const double height = composer.mm(composer.panel().portrait() || box.height > composer.mm(90) ? 13 : least_letter_mm);
+  const double height = composer.mm(
+      composer.panel().portrait() || box.height > composer.mm(90) ? 13 : least_letter_mm);
   Box keys = box.take_bottom(4 * height + 3 * gap);
   box.take_bottom(gap);
   const double width = (keys.width - 9 * gap) / 10;
@@ -51,7 +52,8 @@ void compose_find(Composer& composer, const Model& model) {
   if (empty || model.notice) return;
   const auto lines = view_found(model);
   if (lines.empty())
-    composer.text(box, "Nothing here has all these words.", composer.style(Step::Record), Ink::Soft);
+    composer.text(box, "Nothing here has all these words.", composer.style(Step::Record),
+                  Ink::Soft);
   else
     tub_list(composer, box, lines, model.list_page);
 }

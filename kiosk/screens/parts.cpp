@@ -51,7 +51,8 @@ void notice_line(Composer& composer, Box& box, const std::optional<Notice>& noti
   const Style words = composer.style(Step::Instruction, Face::Bold);
   const double side = composer.mm(6);
   const double width = box.width - side - composer.mm(5);
-  const auto lines = std::min<std::size_t>(composer.broken(notice->sentence, words, width).size(), 3);
+  const auto lines =
+      std::min<std::size_t>(composer.broken(notice->sentence, words, width).size(), 3);
   const double height = composer.line_height(words) * static_cast<double>(lines) + composer.mm(3);
   Box line = box.take_bottom(height);
   box.take_bottom(composer.mm(gap_mm));
@@ -137,10 +138,12 @@ void record_line(Composer& composer, Box box, const RecordLine& line) {
   Box when = box.take_right(composer.width(line.when, words));
   composer.text(when, line.when, words, Ink::Soft, Align::Right);
   box.take_right(composer.mm(1.5));
-  const double width = composer.text(box, line.words, words, line.taken_back ? Ink::Soft : Ink::Text);
+  const double width =
+      composer.text(box, line.words, words, line.taken_back ? Ink::Soft : Ink::Text);
   // Struck through in ink, not hidden: it was said once.
   if (line.taken_back)
-    composer.fill({box.x, box.y + box.height / 2, width, std::max(1.0, composer.mm(0.3))}, Ink::Text);
+    composer.fill({box.x, box.y + box.height / 2, width, std::max(1.0, composer.mm(0.3))},
+                  Ink::Text);
 }
 
 }  // namespace rackside::kiosk

@@ -28,7 +28,8 @@ struct KeyRow {
 };
 void key_row(Composer& composer, Box& box, const std::vector<KeyRow>& keys);
 
-/// The notice, in place of whatever stands at the bottom of `box`; takes nothing when there is none.
+/// The notice, in place of whatever stands at the bottom of `box`; takes nothing when there is
+/// none.
 void notice_line(Composer& composer, Box& box, const std::optional<Notice>& notice);
 
 /// How many rows of this height fit, and which page of how many is shown.

@@ -27,7 +27,8 @@ void tub_row(Composer& composer, Box row, const RoundLine& line) {
     composer.text(row.take_right(composer.mm(26)), line.code->grouped(),
                   composer.style(Step::Caption, Face::Code), Ink::Soft, Align::Right);
   Box upper = row.take_top(row.height * 0.5);
-  const double width = composer.text(upper, line.title, composer.style(Step::Instruction, Face::Italic), ink);
+  const double width =
+      composer.text(upper, line.title, composer.style(Step::Instruction, Face::Italic), ink);
   if (line.done)
     composer.fill({upper.x, upper.middle().y, width, std::max(1.5, composer.mm(0.4))}, Ink::Text);
   if (line.urgent) {
@@ -49,7 +50,8 @@ void rows(Composer& composer, Box box, const std::vector<RoundLine>& lines, cons
 }
 
 // Until somebody turns the pages by hand, the list follows the walk.
-Pages round_pages(const Composer& composer, const Box& box, const RoundView& view, const Model& model) {
+Pages round_pages(const Composer& composer, const Box& box, const RoundView& view,
+                  const Model& model) {
   const std::size_t fit = rows_in(box, tub_row_height(composer));
   const int here = static_cast<int>(view.next / fit);
   const bool follow = view.under_way && !model.list_turned;
@@ -66,7 +68,8 @@ std::vector<KeyRow> keys_for(const RoundView& view, const Model& model) {
   return keys;
 }
 
-void list_of_lines(Composer& composer, Box& box, const std::vector<std::string>& lines, Style style, Ink ink) {
+void list_of_lines(Composer& composer, Box& box, const std::vector<std::string>& lines, Style style,
+                   Ink ink) {
   for (const std::string& line : lines) {
     composer.paragraph(box, line, style, 2, ink);
     box.take_top(composer.mm(1.2));
@@ -85,8 +88,10 @@ void compose_round(Composer& composer, const Model& model) {
   key_row(composer, box, keys_for(view, model));
   notice_line(composer, box, telling(model));
   if (model.overview_known && model.collection.enclosures.empty()) {
-    composer.fitted(box, "No tubs yet. Bring your records in with rackside-log import, or make a batch of labels.",
-                    Face::Bold, 5, 3.8, 4);
+    composer.fitted(
+        box,
+        "No tubs yet. Bring your records in with rackside-log import, or make a batch of labels.",
+        Face::Bold, 5, 3.8, 4);
     return;
   }
   for (const std::string& note : view.notes)
@@ -114,11 +119,14 @@ void compose_summary(Composer& composer, const Model& model) {
   composer.paragraph(box, view.words, composer.style(Step::Instruction, Face::Bold), 3);
   box.take_top(composer.mm(2));
   if (view.lines.empty()) {
-    composer.text(box.take_top(composer.mm(8)), "Nothing needs another look.", composer.style(Step::Record), Ink::Soft);
+    composer.text(box.take_top(composer.mm(8)), "Nothing needs another look.",
+                  composer.style(Step::Record), Ink::Soft);
     return;
   }
-  composer.text(box.take_top(composer.mm(7)), "Needs another look:", composer.style(Step::Record), Ink::Soft);
-  const Pages pages = pages_of(view.lines.size(), rows_in(box, tub_row_height(composer)), model.list_page);
+  composer.text(box.take_top(composer.mm(7)), "Needs another look:", composer.style(Step::Record),
+                Ink::Soft);
+  const Pages pages =
+      pages_of(view.lines.size(), rows_in(box, tub_row_height(composer)), model.list_page);
   page_keys(composer, box, pages);
   rows(composer, box, view.lines, pages);
 }

@@ -58,29 +58,34 @@ void draw_brackets(Composer& composer, const StripDensity& density, const Scale&
                    double line_y) {
   const double thin = std::max(1.0, composer.mm(0.25));
   const auto bracket = [&](double from, double to, double depth, double weight) {
-    composer.fill({scale.x(from), line_y + depth, std::max(weight, scale.x(to) - scale.x(from)),
-                   weight}, Ink::Text);
+    composer.fill(
+        {scale.x(from), line_y + depth, std::max(weight, scale.x(to) - scale.x(from)), weight},
+        Ink::Text);
     for (const double day : {from, to})
-      composer.fill({scale.x(day) - weight / 2, line_y + depth - composer.mm(1), weight,
-                     composer.mm(1)}, Ink::Text);
+      composer.fill(
+          {scale.x(day) - weight / 2, line_y + depth - composer.mm(1), weight, composer.mm(1)},
+          Ink::Text);
   };
   bracket(density.q05, density.q95, composer.mm(2.2), thin);
   bracket(density.q25, density.q75, composer.mm(1.6), 2 * thin);
-  composer.fill({scale.x(density.median) - thin, line_y - composer.mm(2), 2 * thin,
-                 composer.mm(4)}, Ink::Text);
+  composer.fill({scale.x(density.median) - thin, line_y - composer.mm(2), 2 * thin, composer.mm(4)},
+                Ink::Text);
 }
 
 void draw_cycle(Composer& composer, Box box, const StripCycle& cycle, const Scale& scale) {
   const double y = box.middle().y;
-  composer.fill({scale.x(0), y, cycle.length * scale.pixels_per_day, std::max(1.0, composer.mm(0.2))},
-                Ink::Line);
+  composer.fill(
+      {scale.x(0), y, cycle.length * scale.pixels_per_day, std::max(1.0, composer.mm(0.2))},
+      Ink::Line);
   for (const double day : {0.0, cycle.length})
-    composer.fill({scale.x(day), box.y + box.height * 0.2, std::max(1.0, composer.mm(0.3)),
-                   box.height * 0.6}, Ink::Line);
+    composer.fill(
+        {scale.x(day), box.y + box.height * 0.2, std::max(1.0, composer.mm(0.3)), box.height * 0.6},
+        Ink::Line);
   for (const StripMark& mark : cycle.marks) {
     const double tick = box.height * 0.28;
-    composer.fill({scale.x(mark.day), mark.above ? y - tick : y, std::max(1.0, composer.mm(0.2)), tick},
-                  Ink::Line);
+    composer.fill(
+        {scale.x(mark.day), mark.above ? y - tick : y, std::max(1.0, composer.mm(0.2)), tick},
+        Ink::Line);
   }
 }
 
@@ -89,25 +94,35 @@ void draw_cycle(Composer& composer, Box box, const StripCycle& cycle, const Scal
 void moult_strip(Composer& composer, Box box, const StripView& view) {
   const Style caption = composer.style(Step::Caption);
   const double side = composer.mm(3.4);
-  if (!view.words.empty()) composer.text(box.take_bottom(composer.line_height(caption)), view.words, caption);
+  if (!view.words.empty())
+    composer.text(box.take_bottom(composer.line_height(caption)), view.words, caption);
   composer.text(box.take_top(composer.line_height(caption)), view.begins, caption, Ink::Soft);
   const Scale scale{box.x + side / 2, (box.width - side) / view.length};
   const double faint = composer.mm(2.6);
   for (auto cycle = view.before.rbegin(); cycle != view.before.rend(); ++cycle)
-    if (box.height > composer.mm(14) + faint) draw_cycle(composer, box.take_bottom(faint), *cycle, scale);
+    if (box.height > composer.mm(14) + faint)
+      draw_cycle(composer, box.take_bottom(faint), *cycle, scale);
   const double below = side + composer.mm(1.6);
   const double line_y = box.bottom() - below;
   const double height = line_y - box.y - composer.mm(1);
-  if (view.density) draw_density(composer, *view.density, scale, line_y, std::max(composer.mm(5), height * 0.9));
+  if (view.density)
+    draw_density(composer, *view.density, scale, line_y, std::max(composer.mm(5), height * 0.9));
   composer.fill({box.x, line_y, box.width, std::max(1.0, composer.mm(0.35))}, Ink::Text);
-  composer.fill({scale.x(0) - 1, line_y - composer.mm(3), std::max(2.0, composer.mm(0.4)), composer.mm(6)}, Ink::Text);
+  composer.fill(
+      {scale.x(0) - 1, line_y - composer.mm(3), std::max(2.0, composer.mm(0.4)), composer.mm(6)},
+      Ink::Text);
   if (view.density) draw_brackets(composer, *view.density, scale, line_y);
   draw_marks(composer, view.marks, scale, line_y, side, Ink::Text);
   // Today, as a plumb line with its bob.
   const double today = scale.x(view.today);
   composer.fill({today - 1, box.y, 2, box.height}, Ink::Accent);
-  composer.path({{{today - composer.mm(1), box.y}, {today + composer.mm(1), box.y}, {today, box.y + composer.mm(2)}},
-                 true, true, 1, Ink::Accent});
+  composer.path({{{today - composer.mm(1), box.y},
+                  {today + composer.mm(1), box.y},
+                  {today, box.y + composer.mm(2)}},
+                 true,
+                 true,
+                 1,
+                 Ink::Accent});
 }
 
 }  // namespace rackside::kiosk

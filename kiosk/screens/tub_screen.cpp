@@ -18,9 +18,13 @@ void who_block(Composer& composer, Box& box, const TubView& view) {
   composer.touch(block, "back to the round", Close{});
   Box arrow = block.take_left(composer.mm(6));
   const double middle = arrow.middle().y;
-  composer.path({{{arrow.x + composer.mm(4), middle - composer.mm(3.4)}, {arrow.x + composer.mm(0.8), middle},
+  composer.path({{{arrow.x + composer.mm(4), middle - composer.mm(3.4)},
+                  {arrow.x + composer.mm(0.8), middle},
                   {arrow.x + composer.mm(4), middle + composer.mm(3.4)}},
-                 false, false, composer.mm(0.9), Ink::Accent});
+                 false,
+                 false,
+                 composer.mm(0.9),
+                 Ink::Accent});
   Box top = block.take_top(composer.line_height(small));
   composer.text(top.take_right(composer.width(view.code, code)), view.code, code, Ink::Soft);
   top.take_right(composer.mm(2));
@@ -29,7 +33,8 @@ void who_block(Composer& composer, Box& box, const TubView& view) {
   composer.fitted(name, view.species, Face::Italic, 4.6, 2.8, 1);
   Box line = block.take_top(composer.line_height(small));
   if (!view.neighbours.empty())
-    composer.text(line.take_right(composer.width(view.neighbours, small)), view.neighbours, small, Ink::Soft);
+    composer.text(line.take_right(composer.width(view.neighbours, small)), view.neighbours, small,
+                  Ink::Soft);
   composer.text(line, view.who, small, Ink::Soft);
 }
 
@@ -95,8 +100,10 @@ void tile_grid(Composer& composer, const Box& box, const TubView& view, int want
   const std::size_t count = (view.tiles.size() + per_page - 1) / per_page;
   const std::size_t first = static_cast<std::size_t>(wanted_page) % count * per_page;
   const double gap = composer.mm(gap_mm);
-  const double width = (box.width - gap * static_cast<double>(grid.columns - 1)) / static_cast<double>(grid.columns);
-  const double height = (box.height - gap * static_cast<double>(grid.rows - 1)) / static_cast<double>(grid.rows);
+  const double width =
+      (box.width - gap * static_cast<double>(grid.columns - 1)) / static_cast<double>(grid.columns);
+  const double height =
+      (box.height - gap * static_cast<double>(grid.rows - 1)) / static_cast<double>(grid.rows);
   const auto place = [&](std::size_t i) {
     return Box{box.x + static_cast<double>(i % grid.columns) * (width + gap),
                box.y + static_cast<double>(i / grid.columns) * (height + gap), width, height};
@@ -111,7 +118,8 @@ void tile_grid(Composer& composer, const Box& box, const TubView& view, int want
 
 void latest_records(Composer& composer, Box box, const TubView& view) {
   composer.touch(box, "records", Show{ScreenName::Records});
-  const double line = std::max(composer.line_height(composer.style(Step::Record)), composer.mm(4.8));
+  const double line =
+      std::max(composer.line_height(composer.style(Step::Record)), composer.mm(4.8));
   for (const RecordLine& record : view.records) {
     if (box.height < line) return;
     record_line(composer, box.take_top(line), record);
@@ -127,13 +135,16 @@ void saved_line(Composer& composer, Box box, const TubView& view) {
   const Style words = composer.style(Step::Instruction, Face::Bold);
   composer.rule(box, Ink::Text);
   box.take_top(composer.mm(1));
-  if (view.notice) composer.fitted(box, view.notice->sentence, Face::Bold, 3.8, 2.6, 3);
-  else composer.paragraph(box, "Saving ...", words, 1, Ink::Soft);
+  if (view.notice)
+    composer.fitted(box, view.notice->sentence, Face::Bold, 3.8, 2.6, 3);
+  else
+    composer.paragraph(box, "Saving ...", words, 1, Ink::Soft);
 }
 
 void right_side(Composer& composer, Box box, const TubView& view, int tile_page) {
   const bool telling = view.notice || view.saving;
-  const double line = std::max(composer.line_height(composer.style(Step::Record)), composer.mm(4.8));
+  const double line =
+      std::max(composer.line_height(composer.style(Step::Record)), composer.mm(4.8));
   const double bottom = std::max(composer.mm(18), std::min(5 * line, box.height * 0.24));
   Box under = box.take_bottom(bottom);
   box.take_bottom(composer.mm(gap_mm));
@@ -152,14 +163,17 @@ void compose_tub(Composer& composer, const Model& model) {
   const double gap = composer.mm(4);
   Box hands = composer.panel().portrait() ? box.take_bottom(box.height * 0.52)
                                           : box.take_right(box.width * 0.44);
-  if (composer.panel().portrait()) box.take_bottom(gap);
-  else box.take_right(gap);
+  if (composer.panel().portrait())
+    box.take_bottom(gap);
+  else
+    box.take_right(gap);
   who_block(composer, box, view);
   state_block(composer, box, view);
   why_and_strip(composer, box, view);
   right_side(composer, hands, view, model.tub->tile_page);
   if (!view.neighbours.empty())
-    composer.touch({box.x, box.y, box.width, composer.mm(least_target_mm)}, "next in this tub", NextResident{});
+    composer.touch({box.x, box.y, box.width, composer.mm(least_target_mm)}, "next in this tub",
+                   NextResident{});
 }
 
 }  // namespace rackside::kiosk

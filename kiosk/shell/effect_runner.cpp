@@ -14,9 +14,8 @@ void EffectRunner::run(const Effect& effect) {
       runner.writing_.add([&r = runner, e] { r.save(e); });
     }
     void operator()(const LoadRoster&) const {
-      runner.writing_.add([&r = runner] {
-        r.needs_.results.post(RosterLoaded{read_roster(*r.needs_.log)});
-      });
+      runner.writing_.add(
+          [&r = runner] { r.needs_.results.post(RosterLoaded{read_roster(*r.needs_.log)}); });
     }
     void operator()(const LoadOverview&) const {
       runner.writing_.add([&r = runner] { r.load_overview(); });
@@ -53,14 +52,15 @@ void EffectRunner::save(const SaveDrafts& effect) {
 void EffectRunner::load_overview() {
   touched_.clear();
   reading_.add([this] {
-    auto overview = read_overview(*needs_.reading_log, forecaster_, needs_.clock.now(),
-                                  Until::Everything);
+    auto overview =
+        read_overview(*needs_.reading_log, forecaster_, needs_.clock.now(), Until::Everything);
     if (!overview) {
       report(overview.error());
       return;
     }
     OverviewReady ready{std::move(*overview), {}};
-    if (auto round = read_round(*needs_.reading_log, ready.overview)) ready.round = std::move(*round);
+    if (auto round = read_round(*needs_.reading_log, ready.overview))
+      ready.round = std::move(*round);
     writing_.add([this, all = std::move(ready)]() mutable { finish_overview(std::move(all)); });
   });
 }

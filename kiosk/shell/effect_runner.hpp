@@ -8,18 +8,18 @@
 
 #include "core/clock/clock.hpp"
 #include "core/log/log_store.hpp"
+#include "core/overview/forecaster.hpp"
 #include "kiosk/model/effect.hpp"
 #include "kiosk/shell/intent_queue.hpp"
 #include "kiosk/shell/job_thread.hpp"
-#include "core/overview/forecaster.hpp"
 
 namespace rackside::kiosk {
 
 class EffectRunner {
  public:
   struct Needs {
-    std::unique_ptr<LogStore> log;         // for the writing thread
-    std::unique_ptr<LogStore> reading_log; // for the reading thread
+    std::unique_ptr<LogStore> log;          // for the writing thread
+    std::unique_ptr<LogStore> reading_log;  // for the reading thread
     Clock& clock;
     IntentQueue& results;
     std::function<void()> quit;

@@ -43,7 +43,8 @@ void Loop::run(std::string by) {
     wait();
     for (SDL_Event event; SDL_PollEvent(&event) != 0;) handle(event);
     if (const auto deadline = wedge_.next_deadline())
-      if (key_time(SDL_GetTicks()) >= *deadline) handle_wedge(wedge_.tick(key_time(SDL_GetTicks())));
+      if (key_time(SDL_GetTicks()) >= *deadline)
+        handle_wedge(wedge_.tick(key_time(SDL_GetTicks())));
     decide_results();
     if (const auto until = until_next_tick(); until && *until <= milliseconds{0}) decide(Tick{});
     picture();
@@ -70,13 +71,16 @@ std::optional<milliseconds> Loop::until_next_tick() {
   // At midnight "today" becomes "yesterday".
   const Instant midnight = Instant{now.day() + std::chrono::days{1}} - now.offset;
   milliseconds until = midnight - now.utc + milliseconds{1};
-  if (model_.last_touched) until = std::min(until, model_.last_touched->utc + idle_return - now.utc);
+  if (model_.last_touched)
+    until = std::min(until, model_.last_touched->utc + idle_return - now.utc);
   if (model_.now.day() != now.day()) until = milliseconds{0};
   return until;
 }
 
 void Loop::handle(const SDL_Event& event) {
-  const auto spot = [](int x, int y) { return Spot{static_cast<double>(x), static_cast<double>(y)}; };
+  const auto spot = [](int x, int y) {
+    return Spot{static_cast<double>(x), static_cast<double>(y)};
+  };
   switch (event.type) {
     case SDL_QUIT: decide(Leave{}); break;
     case SDL_WINDOWEVENT:
@@ -153,9 +157,7 @@ void Loop::handle_wedge(const std::vector<WedgeOutput>& outputs) {
   for (const WedgeOutput& output : outputs) std::visit(Take{*this}, output);
 }
 
-void Loop::move_focus(Direction direction) {
-  focus_ = next_focus(scene_, focus_, direction);
-}
+void Loop::move_focus(Direction direction) { focus_ = next_focus(scene_, focus_, direction); }
 
 void Loop::press_enter() {
   if (focus_ && *focus_ < scene_.targets.size())
@@ -174,8 +176,7 @@ void Loop::resized() {
 }
 
 void Loop::decide(const Intent& intent) {
-  decide(update(std::move(model_), intent,
-                Stamp{needs_.clock.now(), needs_.ids.next_event()}));
+  decide(update(std::move(model_), intent, Stamp{needs_.clock.now(), needs_.ids.next_event()}));
 }
 
 void Loop::decide_results() {

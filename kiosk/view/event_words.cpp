@@ -68,9 +68,9 @@ struct Words {
 
 std::string event_words(const Event& event, const Collection& collection) {
   std::string text = std::visit(Words{event, collection}, event.details);
-  if (!event.note.empty()) text += std::holds_alternative<Noted>(event.details)
-                                       ? ": " + event.note
-                                       : " (" + event.note + ")";
+  if (!event.note.empty())
+    text +=
+        std::holds_alternative<Noted>(event.details) ? ": " + event.note : " (" + event.note + ")";
   return text;
 }
 

@@ -8,8 +8,8 @@ namespace rackside::kiosk {
 TubLine tub_line(const Model& model, const EnclosureState& enclosure) {
   Place shelf = enclosure.place;
   shelf.position.clear();
-  TubLine line{.code = enclosure.code, .position = enclosure.place.position,
-               .shelf = format_place(shelf)};
+  TubLine line{
+      .code = enclosure.code, .position = enclosure.place.position, .shelf = format_place(shelf)};
   if (enclosure.residents.empty()) {
     line.species = "empty";
     return line;

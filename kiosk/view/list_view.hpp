@@ -11,7 +11,7 @@ namespace rackside::kiosk {
 struct TubLine {
   Code code;
   std::string position;
-  std::string shelf;    // "rack A, shelf 2": told where it changes
+  std::string shelf;  // "rack A, shelf 2": told where it changes
   std::string species;
   std::string state;
   std::string task;

@@ -25,7 +25,9 @@ RoundLine line_of(const TubTask& tub, const Collection& collection) {
 
 RoundLine shelf_line(const Place& shelf, const std::string& detail) {
   const std::string place = format_place(shelf);
-  return {.kind = RoundLine::Kind::Shelf, .title = place.empty() ? "no place given" : place, .detail = detail};
+  return {.kind = RoundLine::Kind::Shelf,
+          .title = place.empty() ? "no place given" : place,
+          .detail = detail};
 }
 
 void add_due(RoundView& view, const DayPlan& plan, const Collection& collection,
@@ -48,7 +50,8 @@ void add_due(RoundView& view, const DayPlan& plan, const Collection& collection,
 void add_quiet(RoundView& view, const std::vector<TubTask>& tubs, const std::string& title,
                const Collection& collection) {
   if (tubs.empty()) return;
-  view.lines.push_back({.kind = RoundLine::Kind::Shelf, .title = title,
+  view.lines.push_back({.kind = RoundLine::Kind::Shelf,
+                        .title = title,
                         .detail = count_of(static_cast<int>(tubs.size()), "tub")});
   for (const TubTask& tub : tubs) {
     RoundLine line = line_of(tub, collection);
@@ -61,7 +64,8 @@ void add_quiet(RoundView& view, const std::vector<TubTask>& tubs, const std::str
 std::string progress_words(const Progress& progress) {
   std::string words = fmt::format("{} of {} done", progress.done, progress.due());
   if (progress.remaining && progress.done < progress.due())
-    words += fmt::format(", about {} left", count_of(static_cast<int>(progress.remaining->count()) + 1, "minute"));
+    words += fmt::format(", about {} left",
+                         count_of(static_cast<int>(progress.remaining->count()) + 1, "minute"));
   return words;
 }
 
@@ -70,7 +74,8 @@ std::string progress_words(const Progress& progress) {
 RoundView view_round(const Model& model) {
   RoundView view{.title = long_day_words(model.now.day())};
   if (!model.overview_known) {
-    view.detail = model.roster_known ? "looking through the records ..." : "reading the collection ...";
+    view.detail =
+        model.roster_known ? "looking through the records ..." : "reading the collection ...";
     return view;
   }
   view.under_way = model.round.has_value();
@@ -81,7 +86,8 @@ RoundView view_round(const Model& model) {
       if (tub.done) done.insert(tub.animal);
     view.detail = progress_words(model.round->progress);
   } else {
-    view.detail = fmt::format("{} due, {} wait, {} left alone", plan.due.size(), plan.wait.size(), plan.leave_alone.size());
+    view.detail = fmt::format("{} due, {} wait, {} left alone", plan.due.size(), plan.wait.size(),
+                              plan.leave_alone.size());
     view.can_set_out = !plan.due.empty();
   }
   for (const RackNote& note : plan.notes) view.notes.push_back(note.sentence);
@@ -103,12 +109,13 @@ SummaryView view_summary(const Model& model) {
   SummaryView view;
   if (!model.summary) return view;
   const Summary& summary = *model.summary;
-  view.words = fmt::format("{} of {} done. {} took, {} refused, {} left their prey.", summary.done, summary.due,
-                           summary.fed, summary.refused, summary.prey_left);
+  view.words = fmt::format("{} of {} done. {} took, {} refused, {} left their prey.", summary.done,
+                           summary.due, summary.fed, summary.refused, summary.prey_left);
   for (const SummaryLine& line : summary.look_again) {
     RoundLine row = line_of(line.tub, model.collection);
     row.detail = fmt::format("{}: {}", look_again_word(line.reason), row.detail);
-    row.position = fmt::format("{}{}-{}", line.tub.place.rack, line.tub.place.shelf, line.tub.place.position);
+    row.position =
+        fmt::format("{}{}-{}", line.tub.place.rack, line.tub.place.shelf, line.tub.place.position);
     view.lines.push_back(std::move(row));
   }
   return view;

@@ -62,9 +62,7 @@ StripDensity density_of(const MoultDensity& days, double today) {
 }
 
 std::string range_words(const Forecast& forecast, const Moment& now) {
-  const auto day_at = [&](double days) {
-    return now.day() + std::chrono::days{std::lround(days)};
-  };
+  const auto day_at = [&](double days) { return now.day() + std::chrono::days{std::lround(days)}; };
   const Day from = day_at(quantile(forecast, 0.25));
   const Day to = day_at(quantile(forecast, 0.75));
   if (to < now.day()) return "It has probably moulted already: look for a shed.";

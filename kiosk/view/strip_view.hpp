@@ -35,7 +35,7 @@ struct StripCycle {
 struct StripView {
   std::string begins;  // "moult 3 Aug" or "came 3 Aug"
   double today = 0;
-  double length = 1;   // of the whole strip, days
+  double length = 1;  // of the whole strip, days
   std::vector<StripMark> marks;
   std::optional<StripDensity> density;
   std::vector<StripCycle> before;  // the latest first, at most two

@@ -17,12 +17,12 @@ std::vector<Action> completed(std::vector<Action> first) {
 
 const std::vector<Action>& tile_order(Phase phase) {
   using enum Action;
-  static const auto feeding = completed({Took, Refused, LeftOvernight, Misted, WaterFilled,
-                                         ShedFound, PreyRemoved, NothingUnusual});
+  static const auto feeding = completed(
+      {Took, Refused, LeftOvernight, Misted, WaterFilled, ShedFound, PreyRemoved, NothingUnusual});
   static const auto premoult = completed({NothingUnusual, ShedFound, DarkAbdomen, SealedIn, Misted,
                                           WaterFilled, OnItsBack, PreyRemoved, Refused, Took});
-  static const auto moulting = completed({ShedFound, OnItsBack, PreyRemoved, NothingUnusual,
-                                          MoultSeen, Misted, WaterFilled});
+  static const auto moulting = completed(
+      {ShedFound, OnItsBack, PreyRemoved, NothingUnusual, MoultSeen, Misted, WaterFilled});
   static const auto hardening = completed({NothingUnusual, WaterFilled, Misted, ShedRemoved, Took,
                                            Refused, PreyRemoved, LeftOvernight});
   switch (phase) {

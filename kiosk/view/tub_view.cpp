@@ -57,12 +57,13 @@ void fill_living(TubView& view, const Model& model, const AnimalState& animal) {
   for (const Task task : instruction.also) view.also.emplace_back(task_words(task));
   view.caution = instruction.caution;
   view.why = instruction.why;
-  if (model.tub->history) view.strip = view_strip(*model.tub->history, forecast,
+  if (model.tub->history)
+    view.strip = view_strip(*model.tub->history, forecast,
                             model.tub->density ? &*model.tub->density : nullptr, model.now);
   const auto& order = tile_order(model.tub->tiles_for);
   for (std::size_t i = 0; i < order.size(); ++i)
-    view.tiles.push_back({order[i], mark_of(order[i]), std::string(action_word(order[i])),
-                          i < first_tiles});
+    view.tiles.push_back(
+        {order[i], mark_of(order[i]), std::string(action_word(order[i])), i < first_tiles});
   if (enclosure.residents.size() > 1)
     view.neighbours =
         fmt::format("{} of {} in this tub", model.tub->shown + 1, enclosure.residents.size());

@@ -37,16 +37,16 @@ struct TubView {
   std::string who;      // "female, juvenile, 6th instar · key"
   std::string state;    // the state sentence
   bool urgent = false;
-  std::string task;     // what to do now
+  std::string task;  // what to do now
   std::vector<std::string> also;
   std::optional<std::string> caution;
   std::vector<std::string> why;
   std::optional<StripView> strip;
-  std::vector<Tile> tiles;           // in order; empty when nobody lives here
-  std::vector<RecordLine> records;   // the latest first, at most five
+  std::vector<Tile> tiles;          // in order; empty when nobody lives here
+  std::vector<RecordLine> records;  // the latest first, at most five
   std::optional<Notice> notice;
-  std::optional<std::string> undo;   // what the undo line would take back
-  std::string neighbours;            // "1 of 2 in this tub"; empty where it lives alone
+  std::optional<std::string> undo;  // what the undo line would take back
+  std::string neighbours;           // "1 of 2 in this tub"; empty where it lives alone
   bool saving = false;
 
   bool operator==(const TubView&) const = default;

@@ -1,41 +1,13 @@
 #include "labels/label/hazard.hpp"
 
-#include <toml++/toml.h>
-#include <set>
+#include "core/care/cautions.hpp"
 
 namespace rackside {
 
-extern const std::string_view built_in_hazards_text;  // hazards.toml
-
-namespace {
-
-struct Genera {
-  std::set<std::string, std::less<>> venom;
-  std::set<std::string, std::less<>> hairs;
-};
-
-std::set<std::string, std::less<>> genera_in(const toml::table& file, const char* list) {
-  std::set<std::string, std::less<>> genera;
-  for (const auto& row : *file[list].as_array())
-    genera.insert(row.as_table()->at("genus").value<std::string>().value());
-  return genera;
-}
-
-const Genera& genera() {
-  static const Genera table = [] {
-    const toml::table file = toml::parse(built_in_hazards_text);
-    return Genera{genera_in(file, "venom"), genera_in(file, "hairs")};
-  }();
-  return table;
-}
-
-}  // namespace
-
 Hazard hazard_of(std::string_view species) {
-  const std::string_view genus = species.substr(0, species.find(' '));
-  const bool venom = genera().venom.contains(genus);
-  const bool hairs = genera().hairs.contains(genus);
-  if (venom) return hairs ? Hazard::VenomAndHairs : Hazard::Venom;
+  const Cautions& cautions = cautions_for(species);
+  const bool hairs = cautions.heavy_urticating_hairs;
+  if (cautions.medically_significant) return hairs ? Hazard::VenomAndHairs : Hazard::Venom;
   return hairs ? Hazard::Hairs : Hazard::None;
 }
 

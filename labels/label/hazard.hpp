@@ -1,6 +1,6 @@
 #pragma once
-// Which species put a warning sign on their label. The table is hazards.toml: a caution, not a
-// complete list.
+// Which species put a warning sign on their label: those of which core/care says that their venom
+// is medically significant or their hairs are heavy. A caution, not a complete list.
 
 #include <string>
 #include <string_view>
@@ -9,7 +9,7 @@
 
 namespace rackside {
 
-/// By the genus, the first word of `species`; None for a genus that is not in the table.
+/// None also for a genus that the table of cautions does not know.
 [[nodiscard]] Hazard hazard_of(std::string_view species);
 
 /// "strong venom", "irritating hairs", "venom, hairs"; empty for None.

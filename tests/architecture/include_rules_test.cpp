@@ -17,8 +17,8 @@ struct Include {
 };
 
 struct Rule {
-  std::string room;                     // files whose path starts with this ...
-  std::vector<std::string> may_not;     // ... include nothing that starts with one of these
+  std::string room;                      // files whose path starts with this ...
+  std::vector<std::string> may_not;      // ... include nothing that starts with one of these
   std::vector<std::string> except = {};  // unless the file's path starts with one of these
 };
 
@@ -39,15 +39,16 @@ const std::vector<Rule> rules{
     {"labels/", {"poppler"}, {"labels/read/"}},
     {"labels/", {"spawn.h", "sys/wait.h"}, {"labels/printer/"}},
     {"labels/", {"cairo"}, {"labels/render/", "labels/cards/", "labels/calibration/"}},
-    {"", {"core/store/"}, {"core/store/", "core/program/", "labels/program/", "kiosk/program/",
-                           "demo/", "tests/"}},
+    {"",
+     {"core/store/"},
+     {"core/store/", "core/program/", "labels/program/", "kiosk/program/", "demo/", "tests/"}},
 };
 
 // The pure part of the domain: no clock, no files, no processes, no random device, no printing.
 const std::vector<std::string> pure_rooms{
-    "core/values/", "core/code/",     "core/event/", "core/collection/", "core/action/",
-    "core/log/",    "core/forecast/", "core/care/",  "core/round/",      "core/climate/",
-    "core/growth/", "labels/symbol/", "labels/sheet/", "labels/label/", "labels/batch/",
+    "core/values/", "core/code/",     "core/event/",   "core/collection/", "core/action/",
+    "core/log/",    "core/forecast/", "core/care/",    "core/round/",      "core/climate/",
+    "core/growth/", "labels/symbol/", "labels/sheet/", "labels/label/",    "labels/batch/",
     "kiosk/model/", "kiosk/view/"};
 const std::vector<std::string> impure{"filesystem", "fstream", "iostream", "cstdio",
                                       "unistd.h",   "thread",  "random",   "ctime",
@@ -66,7 +67,8 @@ std::vector<Include> includes_of(const fs::path& file, const std::string& relati
     if (line.rfind("#include", 0) != 0) continue;
     const auto open = line.find_first_of("<\"");
     const auto close = line.find_first_of(">\"", open + 1);
-    if (close != std::string::npos) list.push_back({relative, line.substr(open + 1, close - open - 1)});
+    if (close != std::string::npos)
+      list.push_back({relative, line.substr(open + 1, close - open - 1)});
   }
   return list;
 }

@@ -27,7 +27,8 @@ class Maker {
     event.kiosk = kiosk_;
     event.number = number;
     event.by = "Ines";
-    event.when.moment.utc = clock_.now().utc - std::chrono::hours{24 * 1000} + std::chrono::minutes{number};
+    event.when.moment.utc =
+        clock_.now().utc - std::chrono::hours{24 * 1000} + std::chrono::minutes{number};
     event.written = event.when.moment.utc;
     const auto which = static_cast<std::size_t>(number) % animals_.size();
     event.animal = animals_[which];
@@ -45,6 +46,7 @@ class Maker {
       if (const auto code = make_code(CodeKind::Enclosure, body)) return *code;
     }
   }
+
  private:
   Details details(int number, std::size_t which) {
     if (number <= animal_count)

@@ -29,7 +29,8 @@ class Bench {
  public:
   explicit Bench(const std::filesystem::path& path)
       : log_(SqliteLog::open(path, Access::Write).value()),
-        surface_(SDL_CreateRGBSurfaceWithFormat(0, panel_.width, panel_.height, 32, SDL_PIXELFORMAT_ARGB8888)),
+        surface_(SDL_CreateRGBSurfaceWithFormat(0, panel_.width, panel_.height, 32,
+                                                SDL_PIXELFORMAT_ARGB8888)),
         renderer_(SDL_CreateSoftwareRenderer(surface_.get())),
         fonts_(kiosk::FontBook::open(running_program()).value()),
         canvas_(renderer_.get(), *fonts_) {
@@ -44,7 +45,8 @@ class Bench {
     does(kiosk::OverviewReady{std::move(*overview), {}});
   }
   void does(const kiosk::Intent& intent) {
-    auto [model, effects] = kiosk::update(std::move(model_), intent, {clock_.now(), ids_.next_event()});
+    auto [model, effects] =
+        kiosk::update(std::move(model_), intent, {clock_.now(), ids_.next_event()});
     model_ = std::move(model);
     for (const kiosk::Effect& effect : effects) run(effect);
   }
@@ -107,13 +109,15 @@ int main(int argc, char** argv) {
     scan.all.push_back(milliseconds_of([&] {
                          kiosk->does(kiosk::CodeRead{std::string(tub.text())});
                          kiosk->draw();
-                       }) - kiosk->forecast_ms);
+                       }) -
+                       kiosk->forecast_ms);
     forecast.all.push_back(kiosk->forecast_ms);
     least.all.push_back(milliseconds_of([&] { bare.commit_one(); }));
     tap.all.push_back(milliseconds_of([&] {
                         kiosk->does(kiosk::Record{Action::Misted});
                         kiosk->draw();
-                      }) - kiosk->forecast_ms);
+                      }) -
+                      kiosk->forecast_ms);
     commit.all.push_back(kiosk->commit_ms);
     if (i % 100 == 99 && !kiosk->log().tidy()) return 1;
   }

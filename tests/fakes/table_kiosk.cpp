@@ -11,9 +11,18 @@ Code TableKiosk::house(int number, const std::string& species, Place place) {
   const AnimalId animal{ids_.next()};
   animals_.emplace(tub, animal);
   const When when = at_hour(0);
-  append(Draft{.id = ids_.next_event(), .by = {}, .when = when, .animal = {}, .enclosure = tub,
-               .details = EnclosureAdded{std::move(place)}, .note = {}});
-  append(Draft{.id = ids_.next_event(), .by = {}, .when = when, .animal = animal, .enclosure = tub,
+  append(Draft{.id = ids_.next_event(),
+               .by = {},
+               .when = when,
+               .animal = {},
+               .enclosure = tub,
+               .details = EnclosureAdded{std::move(place)},
+               .note = {}});
+  append(Draft{.id = ids_.next_event(),
+               .by = {},
+               .when = when,
+               .animal = animal,
+               .enclosure = tub,
                .details = AnimalAdded{.key = "k" + std::to_string(number), .species = species},
                .note = {}});
   return tub;
@@ -22,9 +31,12 @@ Code TableKiosk::house(int number, const std::string& species, Place place) {
 void TableKiosk::happened(const Code& tub, double days_ago, Details details) {
   const Moment now = clock.now();
   const auto before = std::chrono::milliseconds{static_cast<std::int64_t>(days_ago * 86'400'000)};
-  append(Draft{.id = ids_.next_event(), .by = "keeper",
+  append(Draft{.id = ids_.next_event(),
+               .by = "keeper",
                .when = When{Moment{now.utc - before, now.offset}, Precision::Exact},
-               .animal = animals_.at(tub), .enclosure = tub, .details = std::move(details),
+               .animal = animals_.at(tub),
+               .enclosure = tub,
+               .details = std::move(details),
                .note = {}});
 }
 
@@ -66,8 +78,8 @@ void TableKiosk::run(const kiosk::Effect& effect) {
       table.does(kiosk::RosterLoaded{read_roster(table.log)});
     }
     void operator()(const kiosk::LoadOverview&) const {
-      const auto overview = read_overview(table.log, table.forecaster_, table.clock.now(),
-                                          Until::Everything).value();
+      const auto overview =
+          read_overview(table.log, table.forecaster_, table.clock.now(), Until::Everything).value();
       table.does(kiosk::OverviewReady{overview, read_round(table.log, overview).value()});
     }
     void operator()(const kiosk::LoadHistory& e) const {

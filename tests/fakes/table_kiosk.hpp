@@ -2,8 +2,8 @@
 // A kiosk on the table: the model with its effects run at once against a log in memory. No window,
 // no threads, a clock that stands still until it is told to go on.
 
-#include "kiosk/model/update.hpp"
 #include "core/overview/forecaster.hpp"
+#include "kiosk/model/update.hpp"
 #include "tests/fakes/fixed_clock.hpp"
 #include "tests/fakes/memory_log_store.hpp"
 

@@ -10,8 +10,8 @@
 
 #include <array>
 
-#include "labels/reader/grey_image.hpp"
 #include "labels/reader/geometry.hpp"
+#include "labels/reader/grey_image.hpp"
 #include "tests/generators/symbols.hpp"
 
 namespace rackside::tests {

@@ -11,8 +11,10 @@ const AnimalId animal = animal_number(1);
 
 Event added(std::int64_t order, double hour) {
   Event event = make_event(order, hour, animal,
-                           AnimalAdded{.key = "ho-3", .species = "Haplocosmia himalayana",
-                                       .stage = Stage::Juvenile, .instar = 5});
+                           AnimalAdded{.key = "ho-3",
+                                       .species = "Haplocosmia himalayana",
+                                       .stage = Stage::Juvenile,
+                                       .instar = 5});
   event.enclosure = tub_number(1);
   return event;
 }

@@ -21,12 +21,12 @@ TEST_CASE("one walks rack by rack, shelf by shelf, and unknown places last") {
 }
 
 TEST_CASE("the walking order is a strict weak order") {
-  rc::prop("antisymmetric and transitive", [](const std::string& a, const std::string& b,
-                                              const std::string& c) {
-    RC_ASSERT(!natural_before(a, a));
-    RC_ASSERT(!(natural_before(a, b) && natural_before(b, a)));
-    if (natural_before(a, b) && natural_before(b, c)) RC_ASSERT(natural_before(a, c));
-  });
+  rc::prop("antisymmetric and transitive",
+           [](const std::string& a, const std::string& b, const std::string& c) {
+             RC_ASSERT(!natural_before(a, a));
+             RC_ASSERT(!(natural_before(a, b) && natural_before(b, a)));
+             if (natural_before(a, b) && natural_before(b, c)) RC_ASSERT(natural_before(a, c));
+           });
 }
 
 TEST_CASE("a place is told as far as it is known") {

@@ -36,9 +36,9 @@ TEST_CASE("a retraction may arrive before its event") {
 }
 
 TEST_CASE("events are told in the order in which they happened") {
-  const auto events = standing({make_event(1, 50, animal, Misted{}),
-                                make_event(2, 10, animal, WaterFilled{}),
-                                make_event(3, 50, animal, Noted{})});
+  const auto events =
+      standing({make_event(1, 50, animal, Misted{}), make_event(2, 10, animal, WaterFilled{}),
+                make_event(3, 50, animal, Noted{})});
   REQUIRE(events.size() == 3);
   CHECK(events[0].id == event_number(2));
   CHECK(events[1].id == event_number(1));

@@ -15,7 +15,8 @@ TEST_CASE("the version 7 example of RFC 9562 appendix A.6 carries its timestamp"
 }
 
 TEST_CASE("a made id has version 7, variant 10, and its time in front") {
-  // RFC 9562 section 5.7: version in the high half of byte 6, variant in the two top bits of byte 8.
+  // RFC 9562 section 5.7: version in the high half of byte 6, variant in the two top bits of
+  // byte 8.
   UuidMint mint;
   const Instant now = parse_when("2022-02-22T14:22:22-05:00", {})->moment.utc;
   const Uuid id = mint.next(now, ~0ull);
@@ -46,9 +47,9 @@ TEST_CASE("ids sort in the order they were made, also when the clock goes back")
 }
 
 TEST_CASE("texts that are no ids are refused") {
-  for (const char* text : {"", "017f22e2", "017f22e2-79b0-7cc3-98c4-dc0c0c07398",
-                           "017f22e2-79b0-7cc3-98c4-dc0c0c07398g",
-                           "017f22e2x79b0-7cc3-98c4-dc0c0c07398f"}) {
+  for (const char* text :
+       {"", "017f22e2", "017f22e2-79b0-7cc3-98c4-dc0c0c07398",
+        "017f22e2-79b0-7cc3-98c4-dc0c0c07398g", "017f22e2x79b0-7cc3-98c4-dc0c0c07398f"}) {
     INFO(text);
     CHECK_FALSE(parse_uuid(text));
   }

@@ -9,8 +9,8 @@ using namespace rackside::tests;
 using kiosk::ScreenName;
 
 TEST_CASE("a scanned tub opens from every screen in one step") {
-  for (const ScreenName screen :
-       {ScreenName::Round, ScreenName::Tub, ScreenName::Keypad, ScreenName::Find, ScreenName::Records}) {
+  for (const ScreenName screen : {ScreenName::Round, ScreenName::Tub, ScreenName::Keypad,
+                                  ScreenName::Find, ScreenName::Records}) {
     TableKiosk kiosk;
     const Code first = kiosk.house(1, "Kochiana brunnipes");
     const Code second = kiosk.house(2, "Idiothele nigrofulva");
@@ -31,8 +31,9 @@ TEST_CASE("a foreign code opens nothing and changes nothing but the notice") {
   kiosk.start();
   kiosk.scans(tub);
   const auto before = kiosk.model();
-  for (const std::string& foreign : {std::string("https://example.org/a"), std::string(3000, '\x01'),
-                                     std::string{}, std::string("4006381333931")}) {
+  for (const std::string& foreign :
+       {std::string("https://example.org/a"), std::string(3000, '\x01'), std::string{},
+        std::string("4006381333931")}) {
     kiosk.does(kiosk::CodeRead{foreign});
     CHECK(kiosk.notice() == "This label is not one of ours.");
     CHECK(kiosk.model().tub == before.tub);
@@ -73,7 +74,8 @@ TEST_CASE("a code of the wrong kind for the moment is named") {
   TableKiosk kiosk;
   kiosk.start();
   Result<Code> shelf = make_code(CodeKind::Shelf, "000000");
-  for (char last = '1'; !shelf; ++last) shelf = make_code(CodeKind::Shelf, std::string("00000") + last);
+  for (char last = '1'; !shelf; ++last)
+    shelf = make_code(CodeKind::Shelf, std::string("00000") + last);
   kiosk.scans(*shelf);
   CHECK(kiosk.notice() == "This is a shelf. Scan the code on a tub.");
   kiosk.scans_card(Action::Refused);
@@ -95,8 +97,13 @@ TEST_CASE("the tub of an animal that died says so and takes no records") {
 TEST_CASE("the first scan of a printed label confirms it, once") {
   TableKiosk kiosk;
   const Code tub = kiosk.house(1, "Kochiana brunnipes");
-  Draft printed{.id = event_number(5), .by = {}, .when = at_hour(1), .animal = {}, .enclosure = tub,
-                .details = LabelPrinted{}, .note = {}};
+  Draft printed{.id = event_number(5),
+                .by = {},
+                .when = at_hour(1),
+                .animal = {},
+                .enclosure = tub,
+                .details = LabelPrinted{},
+                .note = {}};
   REQUIRE(kiosk.log.append({printed}, at_hour(1).moment.utc));
   kiosk.start();
   kiosk.scans(tub);

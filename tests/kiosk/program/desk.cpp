@@ -52,14 +52,19 @@ Desk::~Desk() {
 }
 
 void Desk::start_kiosk(std::vector<std::string> more) {
-  std::vector<std::string> words{std::string(RACKSIDE_BIN_DIR) + "/rackside", "--log", log(),
-                                 "--window", "1280x800", "--tell-to",
+  std::vector<std::string> words{std::string(RACKSIDE_BIN_DIR) + "/rackside",
+                                 "--log",
+                                 log(),
+                                 "--window",
+                                 "1280x800",
+                                 "--tell-to",
                                  (folder_ / "told").string()};
   words.insert(words.end(), more.begin(), more.end());
   kiosk_ = Process(words, {display_, "SDL_VIDEODRIVER=x11"}, (folder_ / "said").string());
   std::string ignored;
   // --sync waits for the window to be there.
-  (void)run({"xdotool", "search", "--sync", "--onlyvisible", "--name", "Rackside"}, ignored, {display_});
+  (void)run({"xdotool", "search", "--sync", "--onlyvisible", "--name", "Rackside"}, ignored,
+            {display_});
 }
 
 void Desk::xdotool(std::vector<std::string> words) const {

@@ -1,5 +1,5 @@
-// The whole thing, as a person uses it: the real program in a real window. What it said was saved is
-// in the log after a power cut, and nothing else is.
+// The whole thing, as a person uses it: the real program in a real window. What it said was saved
+// is in the log after a power cut, and nothing else is.
 
 #include <chrono>
 #include <fstream>
@@ -28,12 +28,21 @@ std::vector<Code> furnish(const std::string& path) {
   for (int i = 0; i < 10; ++i) {
     tubs.push_back(tub_number(i));
     const When when = at_hour(i);
-    drafts.push_back({.id = event_number(2 * i), .by = {}, .when = when, .animal = {}, .enclosure = tubs.back(),
-                      .details = EnclosureAdded{{"A", "1", std::to_string(i)}}, .note = {}});
-    drafts.push_back({.id = event_number(2 * i + 1), .by = {}, .when = when, .animal = animal_number(i),
+    drafts.push_back({.id = event_number(2 * i),
+                      .by = {},
+                      .when = when,
+                      .animal = {},
                       .enclosure = tubs.back(),
-                      .details = AnimalAdded{.key = "k" + std::to_string(i), .species = "Kochiana brunnipes"},
+                      .details = EnclosureAdded{{"A", "1", std::to_string(i)}},
                       .note = {}});
+    drafts.push_back(
+        {.id = event_number(2 * i + 1),
+         .by = {},
+         .when = when,
+         .animal = animal_number(i),
+         .enclosure = tubs.back(),
+         .details = AnimalAdded{.key = "k" + std::to_string(i), .species = "Kochiana brunnipes"},
+         .note = {}});
   }
   REQUIRE(log->append(drafts, at_hour(0).moment.utc));
   return tubs;
@@ -63,7 +72,8 @@ std::vector<std::string> standing_kinds(const std::string& path, int animal) {
   std::vector<std::string> kinds;
   const auto events = standing(log->read_animal(animal_number(animal)).value());
   for (const Event& event : events)
-    if (!std::holds_alternative<AnimalAdded>(event.details)) kinds.emplace_back(kind_name(event.details));
+    if (!std::holds_alternative<AnimalAdded>(event.details))
+      kinds.emplace_back(kind_name(event.details));
   return kinds;
 }
 
@@ -115,12 +125,14 @@ TEST_CASE("a round by scan, tap and card survives a power cut exactly as it was 
   // And the export says the same: one line each, the undone shed not among them.
   std::string said;
   REQUIRE(run({std::string(RACKSIDE_BIN_DIR) + "/rackside-log", "--log", desk->log(), "export",
-               "--events", (desk->folder() / "events.csv").string()}, said) == 0);
+               "--events", (desk->folder() / "events.csv").string()},
+              said) == 0);
   std::ifstream file(desk->folder() / "events.csv");
   std::vector<std::string> rows;
   for (std::string line; std::getline(file, line);) rows.push_back(line);
   CHECK(rows.size() == 1 + 4);
-  CHECK(std::ranges::none_of(rows, [](const auto& row) { return row.find("shed found") != std::string::npos; }));
+  CHECK(std::ranges::none_of(
+      rows, [](const auto& row) { return row.find("shed found") != std::string::npos; }));
 }
 
 TEST_CASE("a person's typing and a foreign label do no harm to the real program") {

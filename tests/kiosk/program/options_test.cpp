@@ -20,7 +20,8 @@ std::filesystem::path new_folder() {
 TEST_CASE("the kiosk's help names every option and ends well") {
   std::string said;
   CHECK(run({kiosk, "--help"}, said) == 0);
-  for (const char* option : {"--log", "--window", "--frames", "--by", "--density", "--palette", "--tell-to"})
+  for (const char* option :
+       {"--log", "--window", "--frames", "--by", "--density", "--palette", "--tell-to"})
     CHECK(said.find(option) != std::string::npos);
 }
 

@@ -14,8 +14,9 @@ constexpr const char* longest = "Pseudohapalopus cf. spinulopalpus var. longissi
 void tell_a_life(TableKiosk& kiosk, const Code& tub) {
   for (int day = 400; day > 5; day -= 7) {
     const bool off_food = day % 130 < 35;
-    kiosk.happened(tub, day, Offered{off_food ? Outcome::Refused : Outcome::Took, "cricket", 1,
-                                     Millimetres{8}});
+    kiosk.happened(
+        tub, day,
+        Offered{off_food ? Outcome::Refused : Outcome::Took, "cricket", 1, Millimetres{8}});
     if (off_food && day % 3 == 0) kiosk.happened(tub, day, Looked{{Sign::DarkAbdomen}});
     if (day % 130 < 7) kiosk.happened(tub, day - 1, ShedFound{});
   }
@@ -33,7 +34,12 @@ Forecast some_forecast(AnimalId animal, Instant as_of) {
 }
 
 MoultDensity some_density() {
-  MoultDensity density{.first_day = 0, .a_day = {}, .median = 18, .half = {12, 26}, .nine_tenths = {4, 44}, .moults = {}};
+  MoultDensity density{.first_day = 0,
+                       .a_day = {},
+                       .median = 18,
+                       .half = {12, 26},
+                       .nine_tenths = {4, 44},
+                       .moults = {}};
   for (int day = 0; day < 60; ++day) density.a_day.push_back(day * (60 - day) / 36000.0);
   return density;
 }
@@ -153,7 +159,8 @@ const std::vector<Situation>& situations() {
        [] {
          Shelf shelf;
          shelf.kiosk.does(kiosk::Show{ScreenName::Keypad});
-         for (const char c : std::string("T4K7M2X0")) shelf.kiosk.does(kiosk::Typed{std::string(1, c)});
+         for (const char c : std::string("T4K7M2X0"))
+           shelf.kiosk.does(kiosk::Typed{std::string(1, c)});
          return shelf.kiosk.model();
        }},
       {"find",

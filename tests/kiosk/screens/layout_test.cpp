@@ -27,8 +27,9 @@ void everywhere(const Check& check) {
     const Model model = situation.model();
     for (const Panel& panel : panels()) {
       const Scene scene = compose(model, panel, fonts());
-      check(scene, panel, situation.name + " at " + std::to_string(panel.width) + "x" +
-                              std::to_string(panel.height));
+      check(scene, panel,
+            situation.name + " at " + std::to_string(panel.width) + "x" +
+                std::to_string(panel.height));
     }
   }
 }
@@ -53,7 +54,8 @@ TEST_CASE("no text leaves its place or the panel") {
   everywhere([&](const Scene& scene, const Panel& panel, const std::string& where) {
     const Box whole{0, 0, static_cast<double>(panel.width), static_cast<double>(panel.height)};
     for (const Text& text : texts_of(scene)) {
-      const bool across = text.box.x >= text.within.x - 1 && text.box.right() <= text.within.right() + 1;
+      const bool across =
+          text.box.x >= text.within.x - 1 && text.box.right() <= text.within.right() + 1;
       if (!whole.holds(text.box, 1) || !across)
         broken << where << ": \"" << text.text << "\" leaves its place\n";
     }
@@ -75,7 +77,8 @@ TEST_CASE("no text lies on another") {
   CHECK(broken.str().empty());
 }
 
-TEST_CASE("every place to touch is at least 15 mm high, 15 mm wide unless it is a letter, on the panel") {
+TEST_CASE(
+    "every place to touch is at least 15 mm high, 15 mm wide unless it is a letter, on the panel") {
   // Colle & Hiszem 2004: 20 mm suffice for someone standing; never under 15 mm for an action. The
   // letters of the on-screen keyboards are as wide as the panel allows.
   std::ostringstream broken;
@@ -86,7 +89,8 @@ TEST_CASE("every place to touch is at least 15 mm high, 15 mm wide unless it is 
                           std::holds_alternative<Erase>(target.intent);
       const double wide = target.box.width / panel.pixels_per_mm;
       const double high = target.box.height / panel.pixels_per_mm;
-      const double least_wide = letter ? 9.6 : 14.9;  // 9.6 mm: Parhi et al. 2006, serial one-thumb targets
+      const double least_wide =
+          letter ? 9.6 : 14.9;  // 9.6 mm: Parhi et al. 2006, serial one-thumb targets
       const double least_high = letter ? 9.6 : 14.9;
       if (wide < least_wide || high < least_high || !whole.holds(target.box, 1))
         broken << where << ": \"" << target.word << "\" is " << wide << " by " << high << " mm\n";
@@ -125,12 +129,13 @@ TEST_CASE("every text stands out 7 to 1 from its ground in every palette") {
 }
 
 TEST_CASE("words that must be read are tall enough at arm's length") {
-  // ISO 9241-3: at least 16 minutes of arc; at 600 mm that is 2.8 mm. Tile words may shrink to 2.2 mm
-  // (16 minutes at 470 mm), where the hand that taps them is.
+  // ISO 9241-3: at least 16 minutes of arc; at 600 mm that is 2.8 mm. Tile words may shrink to 2.2
+  // mm (16 minutes at 470 mm), where the hand that taps them is.
   std::ostringstream broken;
   everywhere([&](const Scene& scene, const Panel& panel, const std::string& where) {
     for (const Text& text : texts_of(scene)) {
-      const double capital = text.style.pixels * fonts().capital_height(text.style.face) / panel.pixels_per_mm;
+      const double capital =
+          text.style.pixels * fonts().capital_height(text.style.face) / panel.pixels_per_mm;
       if (capital < 2.19) broken << where << ": \"" << text.text << "\" " << capital << " mm\n";
     }
   });

@@ -20,7 +20,8 @@ struct Sheet {
   Renderer renderer;
 
   explicit Sheet(const Panel& panel)
-      : surface(SDL_CreateRGBSurfaceWithFormat(0, panel.width, panel.height, 32, SDL_PIXELFORMAT_ARGB8888)),
+      : surface(SDL_CreateRGBSurfaceWithFormat(0, panel.width, panel.height, 32,
+                                               SDL_PIXELFORMAT_ARGB8888)),
         renderer(SDL_CreateSoftwareRenderer(surface.get())) {}
 
   [[nodiscard]] std::uint64_t ink_pixels(Colour paper) const {
@@ -57,8 +58,8 @@ TEST_CASE("every screen draws something in every palette at every size, and the 
         CHECK(sheet.ink_pixels(palette(name).of(Ink::Paper)) == ink);
         if (folder != nullptr)
           CHECK(canvas.save_png(std::string(folder) + "/" + situation.name + "_" +
-                                std::to_string(panel.width) + "x" + std::to_string(panel.height) + "_" +
-                                word + ".png"));
+                                std::to_string(panel.width) + "x" + std::to_string(panel.height) +
+                                "_" + word + ".png"));
       }
     }
   }
