@@ -15,6 +15,10 @@ void who_block(Composer& composer, Box& box, const TubView& view) {
   const double height = std::max(composer.mm(least_target_mm),
                                  composer.line_height(species) + 2 * composer.line_height(small));
   Box block = box.take_top(height);
+  if (!view.neighbours.empty()) {
+    composer.key(block.take_right(composer.mm(30)), view.neighbours, NextResident{});
+    block.take_right(composer.mm(gap_mm));
+  }
   composer.touch(block, "back to the round", Close{});
   Box arrow = block.take_left(composer.mm(6));
   const double middle = arrow.middle().y;
@@ -32,9 +36,6 @@ void who_block(Composer& composer, Box& box, const TubView& view) {
   Box name = block.take_top(composer.line_height(species));
   composer.fitted(name, view.species, Face::Italic, 4.6, 2.8, 1);
   Box line = block.take_top(composer.line_height(small));
-  if (!view.neighbours.empty())
-    composer.text(line.take_right(composer.width(view.neighbours, small)), view.neighbours, small,
-                  Ink::Soft);
   composer.text(line, view.who, small, Ink::Soft);
 }
 
@@ -171,9 +172,6 @@ void compose_tub(Composer& composer, const Model& model) {
   state_block(composer, box, view);
   why_and_strip(composer, box, view);
   right_side(composer, hands, view, model.tub->tile_page);
-  if (!view.neighbours.empty())
-    composer.touch({box.x, box.y, box.width, composer.mm(least_target_mm)}, "next in this tub",
-                   NextResident{});
 }
 
 }  // namespace rackside::kiosk

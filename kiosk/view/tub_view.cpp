@@ -66,7 +66,7 @@ void fill_living(TubView& view, const Model& model, const AnimalState& animal) {
         {order[i], mark_of(order[i]), std::string(action_word(order[i])), i < first_tiles});
   if (enclosure.residents.size() > 1)
     view.neighbours =
-        fmt::format("{} of {} in this tub", model.tub->shown + 1, enclosure.residents.size());
+        fmt::format("{} of {} here", model.tub->shown + 1, enclosure.residents.size());
 }
 
 void fill_gone(TubView& view, const Model& model, const AnimalState& animal) {

@@ -46,7 +46,7 @@ struct TubView {
   std::vector<RecordLine> records;  // the latest first, at most five
   std::optional<Notice> notice;
   std::optional<std::string> undo;  // what the undo line would take back
-  std::string neighbours;           // "1 of 2 in this tub"; empty where it lives alone
+  std::string neighbours;           // "1 of 2 here"; empty where it lives alone
   bool saving = false;
 
   bool operator==(const TubView&) const = default;

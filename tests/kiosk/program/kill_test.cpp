@@ -157,6 +157,30 @@ TEST_CASE("a person's typing and a foreign label do no harm to the real program"
   CHECK(standing_kinds(desk->log(), 4) == std::vector<std::string>{"water filled"});
 }
 
+TEST_CASE("a printed label held before the camera opens its tub") {
+  auto desk = Desk::open();
+  if (!desk) {
+    WARN("skipped: Xvfb or xdotool is not here");
+    return;
+  }
+  const auto tubs = furnish(desk->log());
+  const auto picture = desk->folder() / "label.png";
+  const std::string tub(tubs[6].text());
+  std::string said;
+  REQUIRE(run({std::string(RACKSIDE_BIN_DIR) + "/rackside-labels", "--log", desk->log(), "sheet",
+               "--tub", tub, "--sheet", "roll-29", "-o", picture.string()},
+              said) == 0);
+  std::filesystem::create_directory(desk->folder() / "frames");
+  desk->start_kiosk({"--frames", (desk->folder() / "frames").string()});
+  // Moved into the folder whole, as a camera program would leave it there.
+  std::filesystem::rename(picture, desk->folder() / "frames" / "1.png");
+  std::this_thread::sleep_for(3s);
+  desk->scan(action_code(Action::Misted));
+  REQUIRE(desk->tells("Saved: misted."));
+  desk->kill_kiosk();
+  CHECK(standing_kinds(desk->log(), 6) == std::vector<std::string>{"misted"});
+}
+
 TEST_CASE("a second kiosk on the same log is told so and leaves the first alone") {
   auto desk = Desk::open();
   if (!desk) {

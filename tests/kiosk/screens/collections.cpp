@@ -112,6 +112,15 @@ const std::vector<Situation>& situations() {
          shelf.open_with_forecast();
          return shelf.kiosk.model();
        }},
+      {"tub_shared",
+       [] {
+         Shelf shelf;
+         const Code other = shelf.kiosk.house(50, "Neoholothele incei");
+         shelf.kiosk.happened(other, 1, Rehoused{shelf.first});
+         shelf.kiosk.start();
+         shelf.kiosk.scans(shelf.first);
+         return shelf.kiosk.model();
+       }},
       {"tub_more_tiles",
        [] {
          Shelf shelf;
