@@ -51,11 +51,13 @@ class Costs {
 };
 
 struct Best {
-  float cost;
+  float cost;  // of the best word that is a code
   std::optional<Code> code;
+  float of_any = cost;  // of the best word, code or not
 
   void offer(const Costs& costs, const Word& wrong, FreeBits free) {
     const float cost_here = costs.of(wrong);
+    of_any = std::min(of_any, cost_here);
     if (cost_here >= cost) return;
     if (const auto found = code_of(free)) {
       cost = cost_here;
@@ -134,7 +136,9 @@ std::optional<Decoded> decode_softly(int version, const std::vector<float>& beli
   // Beyond a third of the evidence against it nothing can be accepted.
   Best best{total / 3, std::nullopt};
   offer_all(best, Costs(strengths), rows, start, 0, depth);
-  if (!best.code) return std::nullopt;
+  // A label with our shape and a check character that does not fit is a word too, and has codes for
+  // neighbours. Chance alone offers a better word than an acceptable code once in 2^26.
+  if (!best.code || best.of_any < best.cost) return std::nullopt;
   const double against = best.cost / total;
   return Decoded{*best.code, against, chance_log2(strengths, against)};
 }

@@ -23,7 +23,7 @@ struct Decoded {
 /// The code that agrees best with `beliefs`: one number a bit in the order of
 /// SymbolLayout::bit_places, masks removed, positive for 1, greater for surer. Of all codes those
 /// are compared that differ from the surest 44 independent bits in at most `depth` (0 to 3)
-/// places. None when no code agrees clearly better than chance.
+/// places. None when a word that is no code agrees better than any code.
 [[nodiscard]] std::optional<Decoded> decode_softly(int version, const std::vector<float>& beliefs,
                                                    int depth);
 

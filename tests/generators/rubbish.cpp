@@ -94,8 +94,11 @@ std::string any_text(Random& random, std::size_t length, std::string_view charac
 constexpr std::string_view alphanumeric = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:";
 
 Modules foreign(Random& random) {
-  return symbol_of(any_text(random, static_cast<std::size_t>(3 + below(random, 18)), alphanumeric),
-                   1);
+  for (;;) {
+    const auto length = static_cast<std::size_t>(3 + below(random, 18));
+    const std::string text = any_text(random, length, alphanumeric);
+    if (!parse_code(text)) return symbol_of(text, 1);  // chance spells a code now and then
+  }
 }
 
 // The shape of a code, one character wrong: only the check character tells.
