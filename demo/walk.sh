@@ -34,13 +34,27 @@ picture() {
   import -window root "$pictures/$1.png"
   say "$pictures/$1.png: $2"
 }
-card() { build/bin/rackside-labels cards --code "$1"; }
+card() { scan "$(build/bin/rackside-demo --card "$1")"; }
+tap() { xdotool mousemove "$1" "$2" click 1; sleep 0.5; }
 
-# The first due tubs, in walking order.
-mapfile -t tubs < <(build/bin/rackside-log --log "$log" today --json |
-  python3 -c 'import json,sys; [print(t["enclosure"]) for t in json.load(sys.stdin)["due"][:3]]')
+# The first tubs that are due, in walking order.
+mapfile -t tubs < <(build/bin/rackside-log --log "$log" today --json | jq -r '.due[:4][].enclosure')
 
-sleep 3
+sleep 4
 picture 1-round "today's round"
 scan "${tubs[0]}"
 picture 2-tub "the first tub that is due, opened by its label"
+card "refused"
+picture 3-refused "the same tub after the card \"refused\" was scanned"
+card "undo"
+picture 4-undone "... and after the card \"undo\""
+card "took"
+scan "${tubs[1]}"
+card "misted"
+picture 5-misted "the second tub after the card \"misted\""
+scan "https://example.org/not-ours"
+picture 6-foreign "a label that is not one of ours"
+xdotool key Escape
+picture 7-back "back on the round"
+say "told, in order:"
+sed 's/^/  /' "$told"

@@ -57,12 +57,14 @@ const std::vector<std::string>& general_cautions() {
   static const std::vector<std::string> said{
       "Bites and hairs can cause an allergic reaction. Trouble breathing, swelling of the face or "
       "faintness is an emergency: call for medical help.",
-      "The list of dangerous genera is not complete. A species without a mark is not harmless.",
+      "The list of dangerous genera is not complete. A species without a mark "
+      "is not harmless.",
       "Take uneaten prey out: crickets and locusts bite a soft animal, and dead prey brings mould "
       "and mites.",
       "Dust from feeder insects, substrate and mould can cause allergies. Air the room and wash "
       "your hands.",
-      "Keeping, selling and moving animals can need permits. Local law and CITES come first.",
+      "Keeping, selling and moving animals can need permits. Local law and "
+      "CITES come first.",
       "Signs of illness are a reason to ask a vet or an experienced keeper. Nothing here is a "
       "diagnosis.",
   };

@@ -85,7 +85,7 @@ void read_tub(Findings& f) {
 }
 
 void read_water(Findings& f) {
-  std::optional<int> days;
+  std::optional<int>& days = f.days_since_water;
   for (const auto& when : {f.animal.last_misted, f.animal.last_watered})
     if (when) days = std::min(days.value_or(f.days_since(*when)), f.days_since(*when));
   // Where water was never written down, a tub is not due for it alone.

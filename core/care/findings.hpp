@@ -27,9 +27,10 @@ struct Findings {
   double hours_on_its_back = 0;
   bool soft = false;      // hardening by the record or, more likely than the threshold, by forecast
   bool withhold = false;  // in premoult or hardening, more likely than the threshold
-  std::optional<int> prey_left_days;  // prey is in the tub since so many days
-  bool shed_waits = false;            // a shed that can be taken out
-  bool measure = false;               // a shed from which something is to be learned
+  std::optional<int> prey_left_days;    // prey is in the tub since so many days
+  bool shed_waits = false;              // a shed that can be taken out
+  bool measure = false;                 // a shed from which something is to be learned
+  std::optional<int> days_since_water;  // misted or filled, as far as that is written down
   bool water_due = false;
   bool cold = false;  // by a reading that is still good
   bool dry_before_moult = false;

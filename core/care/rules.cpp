@@ -136,6 +136,12 @@ const CareRules& default_rules() {
   return rules;
 }
 
+std::string value_of(const CareRules& rules, std::string_view name) {
+  if (name == "prey") return rules.prey;
+  const auto member = std::ranges::find(members, name, &Member::name);
+  return member == members.end() ? std::string{} : fmt::format("{}", rules.*member->value);
+}
+
 Result<void> set_rule(CareRules& rules, std::string_view name, std::string_view value) {
   const auto row = std::ranges::find(rule_table(), name, &RuleInfo::name);
   if (row == rule_table().end())

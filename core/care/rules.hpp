@@ -90,6 +90,9 @@ struct RuleInfo {
 
 [[nodiscard]] const CareRules& default_rules();
 
+/// The value of the rule `name`, as a person would type it; empty when there is no such rule.
+[[nodiscard]] std::string value_of(const CareRules& rules, std::string_view name);
+
 /// Errors: NotFound when there is no such rule; BadInput when the value is none of its kind or lies
 /// outside what is accepted, with the limits in the sentence.
 [[nodiscard]] Result<void> set_rule(CareRules& rules, std::string_view name,

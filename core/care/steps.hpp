@@ -11,6 +11,15 @@ namespace rackside {
 
 using Step = std::optional<Instruction> (*)(const Findings&);
 
+// Parts that several of them use.
+
+/// The forecast's strongest reasons for premoult as lines of `why`, up to `most` lines in all.
+void add_reasons(std::vector<std::string>& why, const Findings& f, std::size_t most);
+/// Water may always be given to an animal that waits, but not in the first days of a soft skin.
+[[nodiscard]] bool mist_now(const Findings& f);
+/// Water, and nothing to eat.
+[[nodiscard]] Instruction mist_only(std::vector<std::string> why, std::optional<Day> next);
+
 // Cannot wait.
 std::optional<Instruction> prey_beside_a_moult(const Findings& f);
 std::optional<Instruction> moult_takes_too_long(const Findings& f);

@@ -64,7 +64,7 @@ Instruction offer(const Findings& f, Portion portion, std::vector<std::string> w
 }  // namespace
 
 std::string format_prey(const PreyPlan& prey) {
-  const std::string count = count_of(prey.count, prey.kind);
+  std::string count = count_of(prey.count, prey.kind);
   if (!prey.size) return count;
   return fmt::format("{} of about {:g} mm", count, prey.size->value);
 }
@@ -118,12 +118,11 @@ std::optional<Instruction> shed_is_to_be_measured(const Findings& f) {
 
 std::optional<Instruction> water_is_due(const Findings& f) {
   if (!f.water_due) return std::nullopt;
-  return Instruction{
-      .task = Task::MistAndCheckWater,
-      .urgency = Urgency::Due,
-      .sentence = "Mist and check the water.",
-      .why = {fmt::format("No water on record for {:.0f} days or more.", f.rules.water_every)},
-      .next_due = f.today};
+  return Instruction{.task = Task::MistAndCheckWater,
+                     .urgency = Urgency::Due,
+                     .sentence = "Mist and check the water.",
+                     .why = {fmt::format("Last water {}.", days_ago(*f.days_since_water))},
+                     .next_due = f.today};
 }
 
 std::optional<Instruction> waits_for_a_meal(const Findings& f) {

@@ -49,6 +49,15 @@ std::string on_day_words(Day day, Day today) {
                      this_year ? "" : fmt::format(" {}", static_cast<int>(date.year())));
 }
 
+std::string as_line(std::string_view text) {
+  std::string line(text);
+  if (line.empty()) return line;
+  if (line.front() >= 'a' && line.front() <= 'z')
+    line.front() = static_cast<char>(line.front() - 'a' + 'A');
+  if (!ends_with_any(line, {".", "?", "!"})) line += '.';
+  return line;
+}
+
 std::string in_ten(double probability) {
   const long tenths = std::lround(probability * 10.0);
   if (tenths >= 10) return "more than 9 of 10";

@@ -16,6 +16,8 @@ namespace rackside {
 [[nodiscard]] std::string days_ago(int days);
 /// "today", "tomorrow", "on Friday 12 June", with the year where it is not this one.
 [[nodiscard]] std::string on_day_words(Day day, Day today);
+/// A half-sentence as a line of its own: "refused 3 meals" becomes "Refused 3 meals."
+[[nodiscard]] std::string as_line(std::string_view text);
 /// "8 of 10"; never "0 of 10" and never "10 of 10", because nothing is certain.
 [[nodiscard]] std::string in_ten(double probability);
 

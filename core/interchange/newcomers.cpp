@@ -74,7 +74,8 @@ void Newcomers::house(const Row& row, AnimalRow& animal) {
   if (known == nullptr) tubs_.try_emplace(tub);
   if (animal.place == Place{}) return;
   const auto planned = tubs_.find(tub);
-  const Place& stands = planned != tubs_.end() ? planned->second : known->place;
+  Place stands = known != nullptr ? known->place : Place{};
+  if (planned != tubs_.end()) stands = planned->second;
   if (stands == animal.place) return;
   if (stands != Place{})
     row.refuse(AnimalRack, fmt::format("The tub {} stands at {} already. Leave rack, shelf and "

@@ -27,7 +27,7 @@ NewTextFile::NewTextFile(fs::path path, fs::path unfinished)
   out_.open(unfinished_.empty() ? path_ : unfinished_, std::ios::binary | std::ios::trunc);
 }
 
-Result<NewTextFile> NewTextFile::create(fs::path path) {
+Result<NewTextFile> NewTextFile::create(const fs::path& path) {
   std::error_code ignored;
   // A pipe or a device has its name already.
   const bool ordinary = !fs::exists(path, ignored) || fs::is_regular_file(path, ignored);

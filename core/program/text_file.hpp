@@ -18,7 +18,7 @@ namespace rackside::program {
 class NewTextFile {
  public:
   /// Errors: ReadOnly.
-  [[nodiscard]] static Result<NewTextFile> create(std::filesystem::path path);
+  [[nodiscard]] static Result<NewTextFile> create(const std::filesystem::path& path);
 
   NewTextFile(NewTextFile&&) = default;
   NewTextFile& operator=(NewTextFile&&) = delete;

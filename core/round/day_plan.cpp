@@ -41,11 +41,13 @@ DayPlan plan_day(const Collection& collection, const std::map<AnimalId, Forecast
     const Place place = place_of(collection, animal);
     if (!rack.empty() && place.rack != rack) continue;
     const auto found = forecasts.find(id);
+    const Forecast* forecast = found == forecasts.end() ? nullptr : &found->second;
     const RackClimate air = climate.at(place.rack);
-    Instruction said = instruct(animal, found == forecasts.end() ? nullptr : &found->second,
-                                rules.rules_for(animal), &air, now);
+    const CareRules own_rules = rules.rules_for(animal);
+    Instruction said = instruct(animal, forecast, own_rules, &air, now);
     auto& list = list_for(plan, said.urgency);
-    list.push_back(TubTask{id, animal.enclosure, place, std::move(said)});
+    list.push_back(TubTask{id, animal.enclosure, place,
+                           state_sentence(animal, forecast, own_rules, now), std::move(said)});
   }
   for (auto* list : {&plan.due, &plan.wait, &plan.leave_alone})
     std::ranges::sort(*list, comes_before);

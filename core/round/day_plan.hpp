@@ -19,6 +19,7 @@ struct TubTask {
   AnimalId animal;
   std::optional<Code> enclosure;
   Place place;
+  std::string state;  // how it is, in one sentence
   Instruction instruction;
 
   bool operator==(const TubTask&) const = default;

@@ -29,6 +29,7 @@ Json to_json(const TubTask& tub, const Collection& collection) {
             {"rack", tub.place.rack},
             {"shelf", tub.place.shelf},
             {"position", tub.place.position},
+            {"state", tub.state},
             {"task", task_name(said.task)},
             {"urgent", said.urgent},
             {"health_flag", said.health_flag},

@@ -21,10 +21,22 @@ void write_tub(Out out, const TubTask& tub, const Collection& collection) {
   fmt::format_to(out, "  {:>3}  {:<9}  {}\n", tub.place.position,
                  tub.enclosure ? tub.enclosure->grouped() : "no tub",
                  name_of(*collection.animal(tub.animal)));
+  fmt::format_to(out, "       {}.\n", tub.state);
   fmt::format_to(out, "       {}{}\n", said.urgent ? "URGENT: " : "", said.sentence);
   for (const Task task : said.also) fmt::format_to(out, "       Also: {}.\n", task_words(task));
   for (const std::string& why : said.why) fmt::format_to(out, "         - {}\n", why);
-  if (said.caution) fmt::format_to(out, "       Careful: {}\n", *said.caution);
+}
+
+// Each caution of a shelf once, with the positions it is for.
+void write_cautions(Out out, const ShelfPart& part) {
+  std::map<std::string, std::string> positions;
+  for (const TubTask& tub : part.tubs) {
+    if (!tub.instruction.caution) continue;
+    std::string& list = positions[*tub.instruction.caution];
+    list += (list.empty() ? "" : ", ") + tub.place.position;
+  }
+  for (const auto& [caution, list] : positions)
+    fmt::format_to(out, "  Careful{}{}: {}\n", list.empty() ? "" : " at ", list, caution);
 }
 
 void write_list(Out out, std::string_view title, std::span<const TubTask> tubs,
@@ -33,6 +45,7 @@ void write_list(Out out, std::string_view title, std::span<const TubTask> tubs,
   for (const ShelfPart& part : by_shelf(tubs)) {
     const std::string shelf = format_place(part.shelf);
     fmt::format_to(out, "\n {}\n", shelf.empty() ? "no place on record" : shelf);
+    write_cautions(out, part);
     for (const TubTask& tub : part.tubs) write_tub(out, tub, collection);
   }
 }

@@ -34,6 +34,7 @@ std::vector<PreyNeeded> prey_of(const DayPlan& plan, double margin) {
   for (const TubTask& tub : plan.due)
     if (const auto& prey = tub.instruction.prey) add(lots[{prey->kind, prey->size}], *prey);
   std::vector<PreyNeeded> needed;
+  needed.reserve(lots.size());
   for (const auto& [what, lot] : lots)
     needed.push_back({what.first, what.second, lot.planned, lot.refused, to_bring(lot, margin)});
   return needed;

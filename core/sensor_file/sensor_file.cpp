@@ -8,7 +8,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::uintmax_t largest = 16u * 1024 * 1024;
+constexpr std::uintmax_t largest = 16'777'216;
 
 Instant to_instant(fs::file_time_type time) {
   return std::chrono::floor<std::chrono::milliseconds>(fs::file_time_type::clock::to_sys(time));

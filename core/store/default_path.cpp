@@ -18,13 +18,13 @@ std::optional<fs::path> absolute_from(const char* value) {
 }
 
 std::optional<fs::path> home() {
-  if (const auto named = absolute_from(std::getenv("HOME"))) return named;
+  if (auto named = absolute_from(std::getenv("HOME"))) return named;
   const passwd* user = getpwuid(getuid());
   return user == nullptr ? std::nullopt : absolute_from(user->pw_dir);
 }
 
 std::optional<fs::path> data_folder() {
-  if (const auto named = absolute_from(std::getenv("XDG_DATA_HOME"))) return named;
+  if (auto named = absolute_from(std::getenv("XDG_DATA_HOME"))) return named;
   if (const auto folder = home()) return *folder / ".local" / "share";
   return std::nullopt;
 }

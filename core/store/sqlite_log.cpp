@@ -2,11 +2,9 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
 #include "core/collection/collection.hpp"
-#include "core/event/details_json.hpp"
 #include "core/store/event_row.hpp"
+#include "core/store/log_statements.hpp"
 #include "core/store/opening.hpp"
 #include "core/store/schema.hpp"
 
@@ -15,23 +13,6 @@ namespace rackside {
 using namespace store;
 
 namespace {
-
-std::string select_where(std::string_view rest) {
-  return fmt::format("SELECT {} FROM events {}", event_columns, rest);
-}
-
-Event event_at(const Statement& row) {
-  auto event = read_event(row);
-  if (!event) throw StoreFailure(event.error());
-  return *std::move(event);
-}
-
-std::vector<Event> all_rows(Statement& select) {
-  std::vector<Event> events;
-  Rows rows(select);
-  while (rows.next()) events.push_back(event_at(select));
-  return events;
-}
 
 Error two_events(std::string_view what) {
   return {ErrorKind::BadInput,
@@ -43,63 +24,8 @@ Error two_events(std::string_view what) {
 
 }  // namespace
 
-// A database and the statements over it, prepared once.
-struct SqliteLog::Parts {
-  explicit Parts(Database opened)
-      : database(std::move(opened)),
-        kiosk(kiosk_in(database)),
-        insert(
-            database.prepare(fmt::format("INSERT INTO events ({}) VALUES "
-                                         "(?,?,?,?,?,?,?,?,?,?,?,?,?) ON CONFLICT (id) DO NOTHING",
-                                         event_columns))),
-        last_number(database.prepare("SELECT max(number) FROM events WHERE kiosk = ?")),
-        by_id(database.prepare(select_where("WHERE id = ?"))),
-        by_number(database.prepare("SELECT 1 FROM events WHERE kiosk = ? AND number = ?")),
-        by_animal(database.prepare(select_where("WHERE animal = ? ORDER BY at, id"))),
-        by_enclosure(database.prepare(select_where("WHERE enclosure = ? ORDER BY at, id"))),
-        written_after(database.prepare(
-            fmt::format("SELECT {}, position FROM events WHERE position > ? ORDER BY position "
-                        "LIMIT ?",
-                        event_columns))) {}
-
-  /// Whether the event was new.
-  bool write(const Event& event) {
-    const std::string details = details_to_json(event.details);
-    bind_event(insert, event, details);
-    insert.run();
-    return database.changes() == 1;
-  }
-  std::int64_t next_number() {
-    last_number.bind(1, kiosk.value.bytes);
-    Rows rows(last_number);
-    return rows.next() ? last_number.integer(0) + 1 : 1;
-  }
-  std::optional<Event> find(const EventId& id) {
-    by_id.bind(1, id.value.bytes);
-    Rows rows(by_id);
-    if (!rows.next()) return std::nullopt;
-    return event_at(by_id);
-  }
-  bool number_is_taken(const Event& event) {
-    by_number.bind(1, event.kiosk.value.bytes);
-    by_number.bind(2, event.number);
-    return Rows(by_number).next();
-  }
-  void introduce(const KioskId& id) const {
-    Statement insert_kiosk = database.prepare("INSERT OR IGNORE INTO kiosks (id) VALUES (?)");
-    insert_kiosk.bind(1, id.value.bytes);
-    insert_kiosk.run();
-  }
-
-  Database database;
-  KioskId kiosk;
-  Statement insert;
-  Statement last_number;
-  Statement by_id;
-  Statement by_number;
-  Statement by_animal;
-  Statement by_enclosure;
-  Statement written_after;
+struct SqliteLog::Parts : LogStatements {
+  using LogStatements::LogStatements;
 };
 
 SqliteLog::SqliteLog(std::unique_ptr<Parts> parts) : parts_(std::move(parts)) {}
@@ -159,7 +85,7 @@ Result<MergeOutcome> SqliteLog::merge(const std::vector<Event>& events) {
 
 Result<void> SqliteLog::read_all(const Visit& visit) {
   return guarded([&] {
-    Statement select = parts_->database.prepare(select_where("ORDER BY animal, at, id"));
+    Statement select = parts_->database.prepare(select_events("ORDER BY animal, at, id"));
     Rows rows(select);
     while (rows.next()) visit(event_at(select));
   });
@@ -190,7 +116,7 @@ Result<std::vector<Event>> SqliteLog::read_kinds(const std::vector<std::string_v
       condition += ")";
     }
     Statement select =
-        parts_->database.prepare(select_where(fmt::format("WHERE {} ORDER BY at, id", condition)));
+        parts_->database.prepare(select_events(fmt::format("WHERE {} ORDER BY at, id", condition)));
     if (!roster)
       for (std::size_t i = 0; i < kinds.size(); ++i) select.bind(static_cast<int>(i + 1), kinds[i]);
     return all_rows(select);

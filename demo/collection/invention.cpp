@@ -136,7 +136,7 @@ class Life {
   }
 
   void water(Day day) {
-    if (chance(0.45)) write(day, animal_.instar <= 4 || chance(0.3) ? "misted" : "water filled");
+    if (chance(0.85)) write(day, animal_.instar <= 4 || chance(0.3) ? "misted" : "water filled");
   }
 
   Animal& animal_;

@@ -6,6 +6,7 @@
 #include <CLI/CLI.hpp>
 #include <fstream>
 
+#include "core/action/action.hpp"
 #include "core/clock/system_clock.hpp"
 #include "demo/collection/invention.hpp"
 
@@ -22,6 +23,16 @@ std::string key_of(const Species& species, int number) {
   key += static_cast<char>(species.name[0] - 'A' + 'a');
   key += species.name[species.name.find(' ') + 1];
   return fmt::format("{}-{:02}", key, number);
+}
+
+int print_card(std::string_view word) {
+  for (const Action action : all_actions)
+    if (action_word(action) == word) {
+      fmt::print("{}\n", action_code(action).text());
+      return 0;
+    }
+  fmt::print(stderr, "rackside-demo: there is no card \"{}\"\n", word);
+  return 1;
 }
 
 std::vector<Animal> invent_all(int tubs, Day today, std::mt19937_64& random) {
@@ -83,10 +94,17 @@ int main(int count, char** words) {
   std::string folder;
   int tubs = 132;
   unsigned seed = 2026;
-  app.add_option("folder", folder, "where to write")->required();
+  std::string card;
+  app.add_option("folder", folder, "where to write");
+  app.add_option("--card", card, "only print the code of the action card with this word");
   app.add_option("--tubs", tubs, "how many tubs")->capture_default_str();
   app.add_option("--seed", seed, "another number, another collection")->capture_default_str();
   CLI11_PARSE(app, count, words);
+  if (!card.empty()) return demo::print_card(card);
+  if (folder.empty()) {
+    fmt::print(stderr, "rackside-demo: name a folder to write to\n");
+    return 2;
+  }
   std::mt19937_64 random(seed);
   SystemClock clock;
   const Day today = clock.now().day();

@@ -2,19 +2,15 @@
 // Everything that can happen to the kiosk: what people do, what readers read, what workers bring
 // back. The only way into `update`.
 
-#include <map>
 #include <optional>
 #include <string>
 #include <variant>
 #include <vector>
 
 #include "core/action/action.hpp"
-#include "core/care/rule_book.hpp"
-#include "core/climate/room_climate.hpp"
-#include "core/collection/collection.hpp"
 #include "core/event/event.hpp"
-#include "core/forecast/forecast.hpp"
-#include "core/round/round.hpp"
+#include "core/overview/overview.hpp"
+#include "core/overview/round_so_far.hpp"
 
 namespace rackside::kiosk {
 
@@ -58,9 +54,9 @@ struct Erase {
 struct Enter {
   bool operator==(const Enter&) const = default;
 };
-/// So many pages of the list that is open, down when positive.
+/// To this page of the list that is open, counted from 0.
 struct Turn {
-  int pages = 0;
+  int page = 0;
   bool operator==(const Turn&) const = default;
 };
 /// Takes back one event from the records of the open animal.
@@ -88,7 +84,13 @@ enum class ReadBy { Wedge, Camera };
 struct CodeRead {
   std::string text;
   ReadBy by = ReadBy::Wedge;
+  int our_codes = 1;  // in view at once; this is the one nearest to the aim
   bool operator==(const CodeRead&) const = default;
+};
+/// The camera saw a label that is not ours or is damaged; what it holds was dropped there.
+struct LabelRefused {
+  std::string sentence;
+  bool operator==(const LabelRefused&) const = default;
 };
 /// A reader came, went, or has something to say to the person holding the tub.
 struct ReaderSays {
@@ -103,25 +105,15 @@ struct RosterLoaded {
   Result<Collection> collection;
   bool operator==(const RosterLoaded&) const = default;
 };
-/// A round that was under way when the log was read: what was planned when it began, and what has
-/// been written since.
-struct RoundSoFar {
-  Round round;
-  DayPlan plan;
-  std::vector<Event> since;
-  bool operator==(const RoundSoFar&) const = default;
-};
 /// All events, folded, and the forecasts for them. Takes longer.
 struct OverviewReady {
-  Collection collection;
-  std::map<AnimalId, Forecast> forecasts;
-  RuleBook rules;
-  RoomClimate climate;
-  std::optional<RoundSoFar> round;
+  Overview overview;
+  std::optional<RoundSoFar> round;  // one that was under way when the kiosk was last switched off
   bool operator==(const OverviewReady&) const = default;
 };
 struct ForecastReady {
   Forecast forecast;
+  MoultDensity density;
   bool operator==(const ForecastReady&) const = default;
 };
 /// The events of one animal, for the tub that asked for it.
@@ -144,7 +136,7 @@ struct Tick {
 
 using Intent =
     std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Typed, Erase, Enter, Turn,
-                 TakeBack, SetOut, EndRound, Leave, CodeRead, ReaderSays, RosterLoaded, OverviewReady, ForecastReady,
+                 TakeBack, SetOut, EndRound, Leave, CodeRead, LabelRefused, ReaderSays, RosterLoaded, OverviewReady, ForecastReady,
                  HistoryLoaded, Saved, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.

@@ -69,10 +69,10 @@ Effects on_roster(Model& model, const RosterLoaded& loaded) {
 }
 
 void on_overview(Model& model, const OverviewReady& ready) {
-  model.collection = ready.collection;
-  model.forecasts = ready.forecasts;
-  model.rules = ready.rules;
-  model.climate = ready.climate;
+  model.collection = ready.overview.collection;
+  model.forecasts = ready.overview.forecasts;
+  model.rules = ready.overview.rules;
+  model.climate = ready.overview.climate;
   model.roster_known = true;
   model.overview_known = true;
   model.plan_stale = true;

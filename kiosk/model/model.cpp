@@ -53,6 +53,11 @@ std::vector<std::string> patterns(std::string_view typed) {
 
 }  // namespace
 
+std::optional<Notice> telling(const Model& model) {
+  if (model.notice || model.reader_says.empty()) return model.notice;
+  return Notice{Tone::Tell, model.reader_says};
+}
+
 std::optional<AnimalState> shown_animal(const Model& model) {
   if (!model.tub || !model.tub->animal) return std::nullopt;
   const AnimalState* animal = model.collection.animal(*model.tub->animal);

@@ -46,6 +46,7 @@ struct TubPage {
   std::size_t shown = 0;              // index into the tub's residents
   std::optional<AnimalId> animal;     // whose history this is; none in an empty tub
   std::optional<std::vector<Event>> history;  // absent until it is read
+  std::optional<MoultDensity> density;        // absent until it is worked out
   Phase tiles_for = Phase::Feeding;  // fixed while the tub is open: tiles never jump under a finger
   int tile_page = 0;
   bool operator==(const TubPage&) const = default;
@@ -86,6 +87,9 @@ struct Model {
 
 /// Seconds without a touch or scan after which the kiosk goes back to the round.
 inline constexpr std::chrono::minutes idle_return{5};
+
+/// What is to be told just now: the notice, or else what the reader has to say.
+[[nodiscard]] std::optional<Notice> telling(const Model& model);
 
 /// The animal on the tub screen as its whole history leaves it (or as the roster knows it, while
 /// the history is being read). None when no tub is open or nobody lives in it.

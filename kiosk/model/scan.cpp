@@ -59,6 +59,7 @@ Effects show_resident(Model& model, std::size_t index) {
   const EnclosureState* enclosure = model.collection.enclosure(page.code);
   page.animal.reset();
   page.history.reset();
+  page.density.reset();
   if (!enclosure->residents.empty()) {
     page.shown = index % enclosure->residents.size();
     page.animal = enclosure->residents[page.shown];

@@ -35,7 +35,7 @@ struct Step {
   }
   Effects operator()(const Enter&) const { return on_enter(model, stamp); }
   Effects operator()(const Turn& i) const {
-    model.list_page = std::max(0, model.list_page + i.pages);
+    model.list_page = std::max(0, i.page);
     model.list_turned = true;
     return {};
   }
@@ -43,7 +43,16 @@ struct Step {
   Effects operator()(const SetOut&) const { return set_out(model, stamp); }
   Effects operator()(const EndRound&) const { return end_round(model, stamp); }
   Effects operator()(const Leave&) const { return {Quit{}}; }
-  Effects operator()(const CodeRead& i) const { return on_code(model, i.text, stamp); }
+  Effects operator()(const CodeRead& i) const {
+    Effects effects = on_code(model, i.text, stamp);
+    if (i.our_codes > 1 && !model.notice)
+      tell(model, Tone::Tell, "Several labels in view: this is the one nearest to the middle.");
+    return effects;
+  }
+  Effects operator()(const LabelRefused& i) const {
+    tell(model, Tone::Problem, i.sentence);
+    return {};
+  }
   Effects operator()(const ReaderSays& i) const {
     model.reader_says = i.sentence;
     return {};
@@ -57,6 +66,7 @@ struct Step {
   }
   Effects operator()(const ForecastReady& i) const {
     model.forecasts.insert_or_assign(i.forecast.animal, i.forecast);
+    if (model.tub && model.tub->animal == i.forecast.animal) model.tub->density = i.density;
     return {};
   }
   Effects operator()(const HistoryLoaded& i) const { return on_history(model, i, stamp); }

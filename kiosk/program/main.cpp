@@ -4,6 +4,7 @@
 
 #include <cstdio>
 #include <fstream>
+#include <optional>
 
 #include "core/clock/system_clock.hpp"
 #include "core/clock/system_ids.hpp"
@@ -11,7 +12,10 @@
 #include "core/store/kiosk_lock.hpp"
 #include "core/store/sqlite_log.hpp"
 #include "fonts/font_files.hpp"
+#include "kiosk/frames/camera_source.hpp"
+#include "kiosk/frames/folder_source.hpp"
 #include "kiosk/program/options.hpp"
+#include "kiosk/shell/camera_eye.hpp"
 #include "kiosk/shell/effect_runner.hpp"
 #include "kiosk/shell/loop.hpp"
 
@@ -82,9 +86,21 @@ Result<Logs> open_logs(const Options& options) {
   return Logs{std::move(*lock), std::move(*writing), std::move(*reading)};
 }
 
+// None where no camera is asked for.
+Result<std::unique_ptr<FrameSource>> open_frames(const Options& options) {
+  if (!options.frames.empty())
+    return FolderSource::open(options.frames).map([](auto source) -> std::unique_ptr<FrameSource> {
+      return source;
+    });
+  if (options.camera.empty()) return nullptr;
+  return std::make_unique<CameraSource>(CameraWish{.path = options.camera});
+}
+
 int run(const Options& options) {
   auto logs = open_logs(options);
   if (!logs) return say(logs.error());
+  auto frames = open_frames(options);
+  if (!frames) return say(frames.error());
   const Sdl sdl;
   const Window window = sdl.started ? open_window(options) : nullptr;
   const Renderer renderer = window ? open_renderer(window.get()) : nullptr;
@@ -105,6 +121,8 @@ int run(const Options& options) {
              [&](const Effect& effect) { runner.run(effect); }, tell, panel_for(renderer.get(), options),
              palette_named(options.palette)});
   running = &loop;
+  std::optional<CameraEye> eye;
+  if (*frames) eye.emplace(std::move(*frames), Aim{}, results);
   loop.run(options.by);
   return 0;
 }

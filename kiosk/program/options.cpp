@@ -32,6 +32,9 @@ std::variant<Options, int> read_options(int count, char** words) {
       ->check(CLI::Validator([&](std::string& text) { return read_size(text, options); }, ""));
   app.add_option("--frames", options.frames,
                  "read codes from the PNG and PGM pictures that appear in this folder");
+  app.add_option("--camera", options.camera,
+                 "read codes through this camera, best by its stable path under /dev/v4l/by-id")
+      ->excludes("--frames");
   app.add_option("--tell-to", options.tell_to,
                  "also write every sentence the kiosk tells to this file or pipe, a line each, "
                  "so that a speech program can say it");

@@ -12,6 +12,7 @@ namespace rackside::kiosk {
 struct Options {
   std::string log;     // empty: the XDG data folder
   std::string frames;  // a folder or file of pictures in the place of a camera; empty: none
+  std::string camera;  // a camera's path; empty: none
   std::string tell_to;  // a file or pipe that gets every sentence the kiosk tells; empty: none
   std::string by = "keeper";
   int width = 0;  // of the window; 0: the whole screen

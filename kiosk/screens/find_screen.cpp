@@ -47,7 +47,7 @@ void compose_find(Composer& composer, const Model& model) {
                 empty ? Ink::Soft : Ink::Text);
   composer.rule({top.x, top.bottom() - 2, top.width, 2}, Ink::Accent);
   keyboard(composer, box);
-  notice_line(composer, box, model.notice);
+  notice_line(composer, box, telling(model));
   if (empty || model.notice) return;
   const auto lines = view_found(model);
   if (lines.empty())

@@ -52,7 +52,7 @@ void compose_keypad(Composer& composer, const Model& model) {
                 style_with_capital(7.3, Face::Code, composer.panel(), composer.metrics()));
   keys(composer, box);
   if (model.notice)
-    notice_line(composer, box, model.notice);
+    notice_line(composer, box, telling(model));
   else
     composer.paragraph(box, "The eight characters that stand beside the square on the label.",
                        composer.style(Step::Record), 2, Ink::Soft);

@@ -75,19 +75,20 @@ Pages pages_of(std::size_t entries, std::size_t rows, int wanted) {
 
 void page_keys(Composer& composer, Box& box, const Pages& pages) {
   if (pages.count < 2) return;
+  const int here = static_cast<int>(pages.page);
   Box side = box.take_right(composer.mm(usual_target_mm));
   box.take_right(composer.mm(gap_mm));
   const double room = (side.height - composer.mm(8)) / 2;
   if (room < composer.mm(least_target_mm)) {
     // Too low for one above the other: side by side.
-    composer.key(side, "down", Turn{1});
-    composer.key(box.take_right(composer.mm(usual_target_mm)), "up", Turn{-1});
+    composer.key(side, "down", Turn{here + 1});
+    composer.key(box.take_right(composer.mm(usual_target_mm)), "up", Turn{here - 1});
     box.take_right(composer.mm(gap_mm));
     return;
   }
   const double height = std::min(composer.mm(22), room);
-  composer.key(side.take_top(height), "up", Turn{-1});
-  composer.key(side.take_bottom(height), "down", Turn{1});
+  composer.key(side.take_top(height), "up", Turn{here - 1});
+  composer.key(side.take_bottom(height), "down", Turn{here + 1});
   composer.text(side, fmt::format("{}/{}", pages.page + 1, pages.count),
                 composer.style(Step::Record, Face::Code), Ink::Soft, Align::Middle);
 }

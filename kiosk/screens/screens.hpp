@@ -10,6 +10,8 @@
 namespace rackside::kiosk {
 
 void compose_round(Composer& composer, const Model& model);
+void compose_carry(Composer& composer, const Model& model);
+void compose_summary(Composer& composer, const Model& model);
 void compose_tub(Composer& composer, const Model& model);
 void compose_records(Composer& composer, const Model& model);
 void compose_keypad(Composer& composer, const Model& model);
@@ -23,6 +25,8 @@ struct ScreenRow {
 
 inline constexpr std::array screens{
     ScreenRow{ScreenName::Round, "the round", compose_round},
+    ScreenRow{ScreenName::Carry, "take along", compose_carry},
+    ScreenRow{ScreenName::Summary, "last round", compose_summary},
     ScreenRow{ScreenName::Tub, "tub", compose_tub},
     ScreenRow{ScreenName::Keypad, "type a code", compose_keypad},
     ScreenRow{ScreenName::Find, "find", compose_find},

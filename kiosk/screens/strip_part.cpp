@@ -90,7 +90,7 @@ void moult_strip(Composer& composer, Box box, const StripView& view) {
   const Style caption = composer.style(Step::Caption);
   const double side = composer.mm(3.4);
   if (!view.words.empty()) composer.text(box.take_bottom(composer.line_height(caption)), view.words, caption);
-  composer.text({box.x, box.y, box.width / 2, composer.line_height(caption)}, view.begins, caption, Ink::Soft);
+  composer.text(box.take_top(composer.line_height(caption)), view.begins, caption, Ink::Soft);
   const Scale scale{box.x + side / 2, (box.width - side) / view.length};
   const double faint = composer.mm(2.6);
   for (auto cycle = view.before.rbegin(); cycle != view.before.rend(); ++cycle)

@@ -1,5 +1,7 @@
 #include "kiosk/shell/effect_runner.hpp"
 
+#include "core/overview/round_so_far.hpp"
+
 namespace rackside::kiosk {
 
 void EffectRunner::run(const Effect& effect) {
@@ -24,8 +26,8 @@ void EffectRunner::run(const Effect& effect) {
     }
     void operator()(const ForecastAnimal& e) const {
       runner.reading_.add([&r = runner, e] {
-        if (auto forecast = r.forecaster_.one(e.events, r.needs_.clock.now()))
-          r.needs_.results.post(ForecastReady{std::move(*forecast)});
+        if (auto one = r.forecaster_.one(e.events, r.needs_.clock.now()))
+          r.needs_.results.post(ForecastReady{std::move(one->forecast), std::move(one->density)});
       });
     }
     void operator()(const Quit&) const { runner.needs_.quit(); }
@@ -45,13 +47,15 @@ void EffectRunner::save(const SaveDrafts& effect) {
 void EffectRunner::load_overview() {
   touched_.clear();
   reading_.add([this] {
-    auto ready = read_overview(*needs_.reading_log, forecaster_, needs_.clock.now());
-    if (!ready) {
-      report(ready.error());
+    auto overview = read_overview(*needs_.reading_log, forecaster_, needs_.clock.now(),
+                                  Until::Everything);
+    if (!overview) {
+      report(overview.error());
       return;
     }
-    if (auto round = read_round(*needs_.reading_log, *ready)) ready->round = std::move(*round);
-    writing_.add([this, all = std::move(*ready)]() mutable { finish_overview(std::move(all)); });
+    OverviewReady ready{std::move(*overview), {}};
+    if (auto round = read_round(*needs_.reading_log, ready.overview)) ready.round = std::move(*round);
+    writing_.add([this, all = std::move(ready)]() mutable { finish_overview(std::move(all)); });
   });
 }
 
@@ -59,7 +63,7 @@ void EffectRunner::finish_overview(OverviewReady ready) {
   for (const AnimalId& animal : touched_) {
     const auto events = needs_.log->read_animal(animal);
     if (!events) continue;
-    if (const auto state = fold_animal(*events)) replace(ready.collection, *state);
+    if (const auto state = fold_animal(*events)) replace(ready.overview.collection, *state);
     run(ForecastAnimal{animal, *events});
   }
   touched_.clear();

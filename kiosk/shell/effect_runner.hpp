@@ -11,7 +11,7 @@
 #include "kiosk/model/effect.hpp"
 #include "kiosk/shell/intent_queue.hpp"
 #include "kiosk/shell/job_thread.hpp"
-#include "kiosk/shell/overview.hpp"
+#include "core/overview/forecaster.hpp"
 
 namespace rackside::kiosk {
 

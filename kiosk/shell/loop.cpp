@@ -127,8 +127,8 @@ void Loop::handle_key(SDL_Keycode key, KeyTime at) {
     case SDLK_UP: move_focus(Direction::Up); break;
     case SDLK_DOWN: move_focus(Direction::Down); break;
     case SDLK_BACKSPACE: decide(Erase{}); break;
-    case SDLK_PAGEUP: decide(Turn{-1}); break;
-    case SDLK_PAGEDOWN: decide(Turn{1}); break;
+    case SDLK_PAGEUP: decide(Turn{model_.list_page - 1}); break;
+    case SDLK_PAGEDOWN: decide(Turn{model_.list_page + 1}); break;
     case SDLK_ESCAPE: decide(Close{}); break;
     default: break;
   }

@@ -47,26 +47,17 @@ double quantile(const Forecast& forecast, double probability) {
   return forecast.next_moult[index];
 }
 
-// The density between two quantiles that stand for 5 % of the probability each; flat tails are
-// drawn down to nothing over the width of their neighbour.
-StripDensity density_of(const Forecast& forecast, double today) {
+StripDensity density_of(const MoultDensity& days, double today) {
   StripDensity result;
-  const auto& q = forecast.next_moult;
-  constexpr double share = 0.05;
-  constexpr double thinnest = 0.25;  // days; quantiles can coincide
-  const auto add = [&](double day, double density) {
-    result.day.push_back(today + day);
-    result.density.push_back(density);
-  };
-  add(q.front() - std::max(thinnest, q[1] - q[0]), 0);
-  for (std::size_t i = 0; i + 1 < q.size(); ++i)
-    add((q[i] + q[i + 1]) / 2, share / std::max(thinnest, q[i + 1] - q[i]));
-  add(q.back() + std::max(thinnest, q[q.size() - 1] - q[q.size() - 2]), 0);
-  result.q05 = today + q.front();
-  result.q25 = today + quantile(forecast, 0.25);
-  result.median = today + quantile(forecast, 0.5);
-  result.q75 = today + quantile(forecast, 0.75);
-  result.q95 = today + q.back();
+  for (std::size_t i = 0; i < days.a_day.size(); ++i) {
+    result.day.push_back(today + days.first_day + static_cast<double>(i) + 0.5);
+    result.density.push_back(days.a_day[i]);
+  }
+  result.q05 = today + days.nine_tenths[0];
+  result.q25 = today + days.half[0];
+  result.median = today + days.median;
+  result.q75 = today + days.half[1];
+  result.q95 = today + days.nine_tenths[1];
   return result;
 }
 
@@ -86,7 +77,7 @@ std::string range_words(const Forecast& forecast, const Moment& now) {
 }  // namespace
 
 std::optional<StripView> view_strip(const std::vector<Event>& history, const Forecast* forecast,
-                                    const Moment& now) {
+                                    const MoultDensity* density, const Moment& now) {
   const auto events = standing(history);
   const auto begins = beginnings(events);
   if (begins.empty()) return std::nullopt;
@@ -102,10 +93,10 @@ std::optional<StripView> view_strip(const std::vector<Event>& history, const For
     if (is_moult(events[begins[i - 1]]))
       view.before.push_back(cycle_between(events, begins[i - 1], begins[i]));
   view.length = std::max(view.today * 1.1, 14.0);
-  if (forecast != nullptr && forecast->moult_expected) {
-    view.density = density_of(*forecast, view.today);
-    view.length = std::max(view.length, view.density->q95 * 1.03);
-    view.words = range_words(*forecast, now);
+  if (forecast != nullptr && forecast->moult_expected) view.words = range_words(*forecast, now);
+  if (density != nullptr && !density->a_day.empty()) {
+    view.density = density_of(*density, view.today);
+    view.length = std::max(view.length, view.density->day.back() * 1.01);
   }
   for (const StripCycle& cycle : view.before) view.length = std::max(view.length, cycle.length);
   return view;

@@ -44,8 +44,10 @@ struct StripView {
   bool operator==(const StripView&) const = default;
 };
 
-/// None without a single event of the animal.
+/// `forecast` and `density` may be null where there is none yet. None without a single event that
+/// begins a cycle.
 [[nodiscard]] std::optional<StripView> view_strip(const std::vector<Event>& history,
-                                                  const Forecast* forecast, const Moment& now);
+                                                  const Forecast* forecast,
+                                                  const MoultDensity* density, const Moment& now);
 
 }  // namespace rackside::kiosk

@@ -57,7 +57,8 @@ void fill_living(TubView& view, const Model& model, const AnimalState& animal) {
   for (const Task task : instruction.also) view.also.emplace_back(task_words(task));
   view.caution = instruction.caution;
   view.why = instruction.why;
-  if (model.tub->history) view.strip = view_strip(*model.tub->history, forecast, model.now);
+  if (model.tub->history) view.strip = view_strip(*model.tub->history, forecast,
+                            model.tub->density ? &*model.tub->density : nullptr, model.now);
   const auto& order = tile_order(model.tub->tiles_for);
   for (std::size_t i = 0; i < order.size(); ++i)
     view.tiles.push_back({order[i], mark_of(order[i]), std::string(action_word(order[i])),
@@ -82,7 +83,7 @@ TubView view_tub(const Model& model) {
   const EnclosureState* enclosure = model.collection.enclosure(model.tub->code);
   view.place = enclosure ? format_place(enclosure->place) : "";
   view.code = model.tub->code.grouped();
-  view.notice = model.notice;
+  view.notice = telling(model);
   view.saving = !model.saving.empty();
   const auto animal = shown_animal(model);
   if (!animal) {

@@ -29,9 +29,10 @@ int run(Session& session, const BatchOptions& options) {
     request.date = *day;
   }
   // What would keep the labels from being printed is said before anything is written.
-  if (const auto settings = settings_from(session, options.print); !settings)
-    return say(settings.error());
-  if (const auto format = format_of(options.print.out); !format) return say(format.error());
+  const auto settings = settings_from(session, options.print);
+  if (!settings) return say(settings.error());
+  if (const auto can = check_print(*settings, destination_from(options.print)); !can)
+    return say(can.error());
   auto log = session.open_log(Access::Write);
   if (!log) return say(log.error());
   const auto batch = make_batch(**log, request, session.ids(), session.clock());
@@ -42,7 +43,7 @@ int run(Session& session, const BatchOptions& options) {
   auto roster = (*log)->read_kinds(roster_kinds());
   if (!roster) return say(roster.error());
   const auto contents = label_contents(fold_collection(*std::move(roster)), batch->tubs);
-  const int code = print_labels(session, **log, contents, options.print, request.by);
+  const int code = print_tub_labels(session, **log, contents, options.print, request.by);
   if (code != exit_well)
     fmt::print(stderr,
                "The batch itself is in the log. Print its labels with: rackside-labels sheet "

@@ -11,11 +11,11 @@ namespace {
 using namespace rackside;
 
 void add_commands(CLI::App& app, Session& session, Job& job) {
-  add_sheet_command(app, session, job);
-  add_batch_command(app, session, job);
-  add_proof_command(app, session, job);
-  add_read_command(app, session, job);
-  add_sheets_command(app, session, job);
+  for (const auto add :
+       {add_sheet_command, add_batch_command, add_cards_command, add_shelves_command,
+        add_badges_command, add_proof_command, add_read_command, add_calibrate_command,
+        add_sheets_command, add_printers_command})
+    add(app, session, job);
 }
 
 }  // namespace
@@ -27,7 +27,8 @@ int main(int argument_count, char** arguments) {
   Session session;
   Job job;
   app.add_option("--log", session.log_option,
-                 "the log to work on (default: rackside/log.db in the user's data folder)");
+                 "the log to work on (default: rackside/log.db in the XDG data folder)")
+      ->type_name("PATH");
   app.require_subcommand(1);
   app.fallthrough();
   app.footer(
@@ -41,5 +42,10 @@ int main(int argument_count, char** arguments) {
   } catch (const CLI::ParseError& problem) {
     return say_usage(std::string(problem.what()) + ". `rackside-labels --help` tells the options.");
   }
-  return job();
+  try {
+    return job();
+  } catch (const std::exception& unforeseen) {
+    // The log is written in whole transactions, so nothing in it is half done.
+    return say({ErrorKind::Broken, "This could not be done. The log is whole.", unforeseen.what()});
+  }
 }

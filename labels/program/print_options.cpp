@@ -11,6 +11,7 @@ namespace rackside {
 namespace {
 
 constexpr const char* own_sheets_name = "label-sheets.toml";
+constexpr const char* offsets_name = "label-offsets.toml";
 constexpr int least_dpi = 150;
 constexpr int most_dpi = 2400;
 
@@ -23,6 +24,13 @@ Result<std::string> text_of_file(const std::filesystem::path& path) {
   return text.str();
 }
 
+Result<PrintOffset> offset_from(const Session& session, const PrintOptions& options) {
+  if (!options.offset.empty()) return parse_offset(options.offset);
+  const auto kept = kept_offsets(session);
+  if (!kept) return tl::unexpected(kept.error());
+  return offset_for(*kept, options.printer, options.sheet);
+}
+
 }  // namespace
 
 void add_sheet_options(CLI::App& command, PrintOptions& options) {
@@ -31,15 +39,19 @@ void add_sheet_options(CLI::App& command, PrintOptions& options) {
                   "kind of label sheet or roll; `rackside-labels sheets` lists them")
       ->capture_default_str();
   add_sheets_file_option(command, options);
-  command.add_option("--dpi", options.dots_per_inch, "dots an inch of the printer: 203, 300, 600")
-      ->check(CLI::Range(least_dpi, most_dpi))
-      ->capture_default_str();
+  add_resolution_option(command, options);
   command
       .add_option("--start", options.start,
                   "first free cell of a used sheet: its number, or ROW,COLUMN")
       ->capture_default_str();
   command.add_option("--offset", options.offset,
                      "move everything by RIGHT,DOWN millimetres, as the calibration page tells");
+}
+
+void add_resolution_option(CLI::App& command, PrintOptions& options) {
+  command.add_option("--dpi", options.dots_per_inch, "dots an inch of the printer: 203, 300, 600")
+      ->check(CLI::Range(least_dpi, most_dpi))
+      ->capture_default_str();
 }
 
 void add_sheets_file_option(CLI::App& command, PrintOptions& options) {
@@ -84,9 +96,28 @@ Result<SheetSettings> settings_from(const Session& session, const PrintOptions& 
   if (!stock) return tl::unexpected(stock.error());
   const auto cell = parse_cell(*stock, options.start);
   if (!cell) return tl::unexpected(cell.error());
-  const auto offset = parse_offset(options.offset);
+  const auto offset = offset_from(session, options);
   if (!offset) return tl::unexpected(offset.error());
   return SheetSettings{*stock, {options.dots_per_inch}, *offset, *cell};
+}
+
+Result<std::filesystem::path> offsets_file(const Session& session) {
+  const auto log = session.log_path();
+  if (!log) return tl::unexpected(log.error());
+  return log->parent_path() / offsets_name;
+}
+
+Result<std::vector<KeptOffset>> kept_offsets(const Session& session) {
+  const auto file = offsets_file(session);
+  if (!file || !std::filesystem::exists(*file)) return std::vector<KeptOffset>{};
+  const auto text = text_of_file(*file);
+  if (!text) return tl::unexpected(text.error());
+  return parse_offsets(*text, file->string());
+}
+
+Destination destination_from(const PrintOptions& options) {
+  if (!options.printer.empty()) return ToPrinter{options.printer};
+  return ToFile{options.out};
 }
 
 Result<PrintOffset> parse_offset(const std::string& text) {

@@ -4,6 +4,8 @@
 #include <CLI/CLI.hpp>
 #include <string>
 
+#include "labels/calibration/kept_offsets.hpp"
+#include "labels/printing/print_run.hpp"
 #include "labels/program/session.hpp"
 #include "labels/render/label_sheet.hpp"
 
@@ -22,6 +24,8 @@ struct PrintOptions {
 
 /// --sheet, --sheets-file, --dpi, --start, --offset.
 void add_sheet_options(CLI::App& command, PrintOptions& options);
+/// --dpi alone.
+void add_resolution_option(CLI::App& command, PrintOptions& options);
 /// --sheets-file alone.
 void add_sheets_file_option(CLI::App& command, PrintOptions& options);
 /// --without-proof.
@@ -33,9 +37,17 @@ void add_output_options(CLI::App& command, PrintOptions& options, const std::str
 /// for a file that was named and is not there.
 [[nodiscard]] Result<std::vector<Stock>> known_stock(const Session& session,
                                                      const PrintOptions& options);
-/// Errors: BadInput, NotFound in the user's own words.
+/// With the offset that was kept for this printer and sheet, where none was given. Errors: BadInput
+/// and NotFound, in the user's own words.
 [[nodiscard]] Result<SheetSettings> settings_from(const Session& session,
                                                   const PrintOptions& options);
+
+/// The file of offsets that were kept, and what stands in it (nothing when there is none). Errors:
+/// as parse_offsets.
+[[nodiscard]] Result<std::filesystem::path> offsets_file(const Session& session);
+[[nodiscard]] Result<std::vector<KeptOffset>> kept_offsets(const Session& session);
+
+[[nodiscard]] Destination destination_from(const PrintOptions& options);
 
 /// "0.5,-0.3" in millimetres. Errors: BadInput.
 [[nodiscard]] Result<PrintOffset> parse_offset(const std::string& text);

@@ -3,7 +3,7 @@
 #include <fmt/format.h>
 
 #include "labels/batch/batch.hpp"
-#include "labels/proof/label_proof.hpp"
+#include "labels/printer/lp_printer.hpp"
 
 namespace rackside {
 namespace {
@@ -12,58 +12,42 @@ std::string plural(std::size_t count, std::string_view word) {
   return fmt::format("{} {}{}", count, word, count == 1 ? "" : "s");
 }
 
-std::vector<Code> codes_of(const LabelSheet& sheet) {
-  std::vector<Code> codes;
-  for (const PlannedLabel& label : sheet.labels) codes.push_back(label.content.code);
-  return codes;
-}
-
-void report(const LabelSheet& sheet, const std::string& where) {
-  fmt::print("{} on {}: {}\n", plural(sheet.labels.size(), "label"),
-             plural(static_cast<std::size_t>(sheet.page_count()), "page"), where);
-  const std::string left_out = what_was_left_out(sheet);
-  if (!left_out.empty()) fmt::print("No room for: {}.\n", left_out);
-}
-
-// Takes the labels that do not read back out of `sheet`, names them, and says how many they were.
-std::size_t hold_back(LabelSheet& sheet, const SheetSettings& settings, const TextRuler& ruler) {
-  std::vector<LabelContent> good;
-  const auto proofs = prove_sheet(sheet);
-  for (std::size_t i = 0; i < proofs.size(); ++i) {
-    if (proofs[i].holds())
-      good.push_back(sheet.labels[i].content);
-    else
-      fmt::print(stderr,
-                 "rackside-labels: {} was not printed: its label does not read back ({}). A larger "
-                 "label helps; --without-proof prints it all the same.\n",
-                 proofs[i].code.grouped(), proofs[i].failed_trials());
-  }
-  const std::size_t held_back = proofs.size() - good.size();
-  if (good.empty())
-    sheet.labels.clear();
-  else if (held_back > 0)
-    sheet = plan_sheet(good, settings, ruler).value();
-  return held_back;
+void tell(const PrintOutcome& outcome) {
+  for (const LabelProof& proof : outcome.held_back)
+    fmt::print(stderr,
+               "rackside-labels: {} was not printed: its label does not read back ({}). A larger "
+               "label helps; --without-proof prints it all the same.\n",
+               proof.code.grouped(), proof.failed_trials());
+  if (outcome.printed.empty()) return;
+  fmt::print("{} on {}: {}\n", plural(outcome.printed.size(), "label"),
+             plural(static_cast<std::size_t>(outcome.pages), "page"), outcome.where);
+  if (!outcome.left_out.empty()) fmt::print("No room for: {}.\n", outcome.left_out);
 }
 
 }  // namespace
 
-int print_labels(Session& session, LogStore& log, const std::vector<LabelContent>& contents,
-                 const PrintOptions& options, const std::string& by) {
+int print_and_tell(Session& session, const std::vector<LabelContent>& contents,
+                   const PrintOptions& options, const CameOut& came_out) {
   const auto settings = settings_from(session, options);
   if (!settings) return say(settings.error());
-  const PangoText text;
-  auto sheet = plan_sheet(contents, *settings, text);
-  if (!sheet) return say(sheet.error());
-  const std::size_t held_back = options.without_proof ? 0 : hold_back(*sheet, *settings, text);
-  if (sheet->labels.empty()) return exit_failed;
-  const auto files =
-      save_pages(pages_of(*sheet, text), "Rackside labels", options.out, settings->resolution);
-  if (!files) return say(files.error());
-  report(*sheet, fmt::format("{}", fmt::join(*files, ", ")));
-  const auto marked = mark_printed(log, codes_of(*sheet), by, session.ids(), session.clock());
-  if (!marked) return say(marked.error());
-  return held_back == 0 ? exit_well : exit_failed;
+  const Destination destination = destination_from(options);
+  if (const auto can = check_print(*settings, destination); !can) return say(can.error());
+  LpPrinter printer;
+  const auto outcome =
+      print_labels(contents, *settings, options.without_proof ? Proving::None : Proving::Each,
+                   destination, printer);
+  if (!outcome) return say(outcome.error());
+  tell(*outcome);
+  if (outcome->printed.empty()) return exit_failed;
+  if (const auto recorded = came_out(outcome->printed); !recorded) return say(recorded.error());
+  return outcome->held_back.empty() ? exit_well : exit_failed;
+}
+
+int print_tub_labels(Session& session, LogStore& log, const std::vector<LabelContent>& contents,
+                     const PrintOptions& options, const std::string& by) {
+  return print_and_tell(session, contents, options, [&](const std::vector<Code>& tubs) {
+    return mark_printed(log, tubs, by, session.ids(), session.clock());
+  });
 }
 
 }  // namespace rackside

@@ -1,6 +1,7 @@
 #pragma once
-// From the words of labels to paper, and back into the log what was printed.
+// A print run as the program tells it: on stdout what came out, on stderr what did not.
 
+#include <functional>
 #include <vector>
 
 #include "labels/label/label_content.hpp"
@@ -8,9 +9,15 @@
 
 namespace rackside {
 
-/// Plans, proves, writes or prints, and records what came out; says on stdout what it did. Gives
-/// back the exit code: exit_failed when a label was held back or nothing came out.
-int print_labels(Session& session, LogStore& log, const std::vector<LabelContent>& contents,
-                 const PrintOptions& options, const std::string& by);
+/// What to do once labels with these codes came out.
+using CameOut = std::function<Result<void>(const std::vector<Code>&)>;
+
+/// Gives back the exit code: exit_failed when a label was held back, or nothing came out.
+int print_and_tell(Session& session, const std::vector<LabelContent>& contents,
+                   const PrintOptions& options, const CameOut& came_out);
+
+/// The same for tubs: what came out is recorded in the log.
+int print_tub_labels(Session& session, LogStore& log, const std::vector<LabelContent>& contents,
+                     const PrintOptions& options, const std::string& by);
 
 }  // namespace rackside

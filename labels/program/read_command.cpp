@@ -27,7 +27,7 @@ struct FileReport {
 
 FileReport report_on(const std::string& file) {
   const auto start = std::chrono::steady_clock::now();
-  auto sightings = read_file(file);
+  auto sightings = codes_in_file(file);
   const std::chrono::duration<double, std::milli> took = std::chrono::steady_clock::now() - start;
   return {file, std::move(sightings), took.count()};
 }

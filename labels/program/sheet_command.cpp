@@ -21,7 +21,7 @@ int run(Session& session, const SheetOptions& options) {
   if (!log) return say(log.error());
   const auto contents = contents_for(**log, options.tubs);
   if (!contents) return say(contents.error());
-  return print_labels(session, **log, *contents, options.print, options.by);
+  return print_tub_labels(session, **log, *contents, options.print, options.by);
 }
 
 }  // namespace

@@ -34,7 +34,8 @@ struct LabelProof {
 [[nodiscard]] GreyImage printed_picture(const LabelSheet& sheet, const PlannedLabel& label,
                                         const PangoText& text);
 
-/// All trials of one label, of which `printed` is the picture.
+/// All trials of one label, of which `printed` is the picture. As printed, ZXing-C++ alone must
+/// read it; when damaged, the kiosk's reader may help.
 [[nodiscard]] LabelProof prove(const PlannedLabel& label, const GreyImage& printed,
                                const LabelSheet& sheet);
 

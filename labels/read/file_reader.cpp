@@ -25,7 +25,7 @@ void add(FileSightings& file, const GreyImage& page) {
 
 }  // namespace
 
-Result<FileSightings> read_file(const std::filesystem::path& file) {
+Result<FileSightings> codes_in_file(const std::filesystem::path& file) {
   FileSightings sightings;
   if (looks_like_pdf(file)) {
     const auto read = for_each_pdf_page(file, reading_resolution,
@@ -35,9 +35,8 @@ Result<FileSightings> read_file(const std::filesystem::path& file) {
   }
   const auto pictures = load_pictures(file);
   if (!pictures && pictures.error().kind == ErrorKind::BadInput)
-    return failure(ErrorKind::BadInput,
-                   fmt::format("no PDF, and no picture that can be read: {}",
-                               pictures.error().sentence));
+    return failure(ErrorKind::BadInput, fmt::format("no PDF, and no picture that can be read: {}",
+                                                    pictures.error().sentence));
   if (!pictures) return tl::unexpected(pictures.error());
   for (const GreyImage& picture : *pictures) add(sightings, picture);
   return sightings;

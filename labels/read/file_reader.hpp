@@ -16,7 +16,7 @@ struct FileSightings {
 };
 
 /// Errors: as load_pictures and for_each_pdf_page.
-[[nodiscard]] Result<FileSightings> read_file(const std::filesystem::path& file);
+[[nodiscard]] Result<FileSightings> codes_in_file(const std::filesystem::path& file);
 
 /// "tub", "badge", "shelf", "action card: refused".
 [[nodiscard]] std::string what_it_is(const Code& code);

@@ -5,6 +5,9 @@
 #include <optional>
 #include <vector>
 
+#include "labels/reader/library_pass.hpp"
+#include "labels/reader/plane.hpp"
+
 namespace rackside {
 namespace {
 
@@ -20,8 +23,8 @@ struct Found {
 
 class Search {
  public:
-  void look(const GreyImage& image, double scale, double left, double top) {
-    for (const Sighting& sighting : read_symbols(image)) {
+  void add(const std::vector<Sighting>& sightings, double scale, double left, double top) {
+    for (const Sighting& sighting : sightings) {
       const Point centre = sighting.centre();
       const Point place{(left + centre.x) * scale, (top + centre.y) * scale};
       if (sighting.code)
@@ -59,16 +62,6 @@ class Search {
   std::vector<Point> foreign_;
 };
 
-GreyImage cut(const GreyImage& image, int left, int top, int width, int height) {
-  GreyImage part{width, height, {}};
-  part.pixels.reserve(static_cast<std::size_t>(width) * static_cast<std::size_t>(height));
-  for (int y = top; y < top + height; ++y) {
-    const auto row = image.pixels.begin() + static_cast<std::ptrdiff_t>(y) * image.width + left;
-    part.pixels.insert(part.pixels.end(), row, row + width);
-  }
-  return part;
-}
-
 GreyImage halved(const GreyImage& image) {
   GreyImage half{image.width / 2, image.height / 2, {}};
   half.pixels.reserve(static_cast<std::size_t>(half.width) * static_cast<std::size_t>(half.height));
@@ -87,33 +80,45 @@ bool is_blank(const GreyImage& image) {
   return lightest - darkest < least_contrast;
 }
 
-void look_through_windows(Search& search, const GreyImage& image, double scale) {
+using Reader = std::vector<Sighting> (*)(const GreyImage&);
+
+std::vector<Sighting> read_plainly(const GreyImage& image) {
+  constexpr int most_symbols = 255;  // what the library counts up to
+  return library_pass(image, most_symbols);
+}
+
+void look_through_windows(Search& search, Reader reader, const GreyImage& image, double scale) {
   const auto last = [](int length) { return std::max(0, length - window); };
   const auto next = [](int at, int end) {
     return at == end ? end + 1 : std::min(at + stride, end);
   };
   for (int top = 0; top <= last(image.height); top = next(top, last(image.height)))
     for (int left = 0; left <= last(image.width); left = next(left, last(image.width))) {
-      const GreyImage part = cut(image, left, top, std::min(window, image.width - left),
-                                 std::min(window, image.height - top));
-      if (!is_blank(part)) search.look(part, scale, left, top);
+      const GreyImage part = cut_out(image, left, top, std::min(window, image.width - left),
+                                     std::min(window, image.height - top));
+      if (!is_blank(part)) search.add(reader(part), scale, left, top);
     }
 }
 
-}  // namespace
-
-PageSightings read_page(const GreyImage& page) {
+PageSightings search_page(const GreyImage& page, Reader reader) {
   Search search;
-  if (page.empty()) return {};
   std::optional<GreyImage> smaller;
   const GreyImage* image = &page;
   for (double scale = 1;; scale *= 2) {
-    look_through_windows(search, *image, scale);
+    look_through_windows(search, reader, *image, scale);
     if (image->width <= window && image->height <= window) break;
     smaller = halved(*image);
     image = &*smaller;
   }
   return search.result();
+}
+
+}  // namespace
+
+PageSightings read_page(const GreyImage& page) {
+  if (page.empty()) return {};
+  const PageSightings seen = search_page(page, read_plainly);
+  return seen.codes.empty() ? search_page(page, read_symbols) : seen;
 }
 
 }  // namespace rackside

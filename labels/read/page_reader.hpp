@@ -14,8 +14,9 @@ struct PageSightings {
   int foreign = 0;          // symbols that were read and are not ours
 };
 
-/// Reads `page` window by window, and again at half the size and so on, with the reader of the
-/// kiosk: a window costs the same however large the page is.
+/// Reads `page` window by window, and again at half the size and so on, for a window costs the same
+/// however large the page is. A page without any code that is easily read is gone over again with
+/// all that the kiosk's reader can do.
 [[nodiscard]] PageSightings read_page(const GreyImage& page);
 
 }  // namespace rackside

@@ -10,6 +10,8 @@ namespace {
 
 constexpr double size_tolerance = 1.45;  // of a finder's seen size to the one the grid says
 constexpr float least_score = 0.12f;
+constexpr float surely_flat = 0.9f;
+constexpr double stretch_step = 1.13, lean_step = 0.12;  // a module's width at the third finder
 
 struct Axes {
   Point u, v;  // px a module along the symbol's rows and columns
@@ -33,6 +35,11 @@ Axes axes_between(const Point& corner, const Point& right, const Point& below, d
           {(below.x - corner.x) / modules, (below.y - corner.y) / modules}};
 }
 
+// Two finders of one symbol differ in size by perspective and bending only.
+bool alike(const FinderMark& a, const FinderMark& b) {
+  return off_by(a.across, b.across) < size_tolerance && off_by(a.down, b.down) < size_tolerance;
+}
+
 // Top left, top right, bottom left: the middles of the finder patterns, from the symbol's middle.
 std::array<Point, 3> finder_places(int side) {
   const double reach = side / 2.0 - 3.5;
@@ -43,7 +50,8 @@ void judge(std::vector<Arrangement>& list, const Plane& plane, int version,
            const std::array<Point, 3>& pixels, double focal, const WarpGuess& guess) {
   const SymbolLayout& layout = symbol_layout(version);
   Arrangement made{version,
-                   shape_through(finder_places(layout.side), pixels, layout.side, focal, guess), 0};
+                   shape_through(finder_places(layout.side), pixels, layout.side, focal, guess), 0,
+                   pixels};
   made.score = grid_score(plane, made.shape, layout);
   if (made.score > least_score) list.push_back(made);
 }
@@ -53,7 +61,8 @@ void add_guesses(std::vector<Arrangement>& list, const Plane& plane, int version
   for (const double sign : {-1.0, 1.0}) {
     const std::size_t before = list.size();
     judge(list, plane, version, pixels, focal, {sign, {}});
-    if (list.size() == before) continue;
+    // Hopeless flat, or so good that bending it could only spoil it.
+    if (list.size() == before || list.back().score > surely_flat) continue;
     for (int eighth = 0; eighth < 8; ++eighth) {
       constexpr double curvature = 0.05;  // a tub of 10 mm radius at half a millimetre a module
       const double angle = eighth * 0.3926990817;
@@ -67,13 +76,24 @@ void best_first(std::vector<Arrangement>& list) {
   std::ranges::stable_sort(list, std::greater{}, &Arrangement::score);
 }
 
+// Of one set of finder marks only the guesses that look best go on: fitting brings the others to
+// the same place.
+void keep_best_since(std::vector<Arrangement>& list, std::size_t before, std::size_t most) {
+  const auto begin = list.begin() + static_cast<std::ptrdiff_t>(before);
+  std::stable_sort(begin, list.end(),
+                   [](const Arrangement& a, const Arrangement& b) { return a.score > b.score; });
+  if (list.size() > before + most) list.resize(before + most);
+}
+
 void try_corner(std::vector<Arrangement>& list, const Plane& plane, const FinderMark& corner,
                 const FinderMark& right, const FinderMark& below, double focal) {
   for (const int version : {1, 2}) {
     const double modules = symbol_layout(version).side - 7;
     const Axes axes = axes_between(corner.middle, right.middle, below.middle, modules);
+    const std::size_t before = list.size();
     if (fits_size(axes, corner) && fits_size(axes, right) && fits_size(axes, below))
       add_guesses(list, plane, version, {corner.middle, right.middle, below.middle}, focal);
+    keep_best_since(list, before, 2);
   }
 }
 
@@ -86,10 +106,11 @@ void try_pair(std::vector<Arrangement>& list, const Plane& plane, const FinderMa
     const auto moved = [&](const Point& from, const Point& axis) {
       return Point{from.x + modules * axis.x, from.y + modules * axis.y};
     };
+    const std::size_t before = list.size();
     const Point u{(second.middle.x - first.middle.x) / modules,
                   (second.middle.y - first.middle.y) / modules};
-    for (double stretch = 0.45; stretch < 2.3; stretch *= 1.12)
-      for (double lean = -0.6; lean < 0.61; lean += 0.1) {
+    for (double stretch = 0.45; stretch < 2.3; stretch *= stretch_step)
+      for (double lean = -0.6; lean < 0.61; lean += lean_step) {
         const Point v{stretch * (-u.y * std::cos(lean) - u.x * std::sin(lean)),
                       stretch * (u.x * std::cos(lean) - u.y * std::sin(lean))};
         // The known two are the upper ones, or the left ones (turned by a quarter).
@@ -102,6 +123,7 @@ void try_pair(std::vector<Arrangement>& list, const Plane& plane, const FinderMa
         if (fits_size(axes, first) && fits_size(axes, second))
           judge(list, plane, version, {moved(a, {-axes.v.x, -axes.v.y}), b, a}, focal, {});
       }
+    keep_best_since(list, before, 3);
   }
 }
 
@@ -124,7 +146,7 @@ std::vector<Arrangement> arrangements_of_two(const Plane& plane,
   std::vector<Arrangement> list;
   for (std::size_t i = 0; i < marks.size(); ++i)
     for (std::size_t j = 0; j < marks.size(); ++j)
-      if (i != j) try_pair(list, plane, marks[i], marks[j], focal);
+      if (i != j && alike(marks[i], marks[j])) try_pair(list, plane, marks[i], marks[j], focal);
   best_first(list);
   return list;
 }

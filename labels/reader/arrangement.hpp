@@ -1,6 +1,7 @@
 #pragma once
 // Which finder marks may belong to one symbol, and how that symbol would lie in the picture.
 
+#include <array>
 #include <vector>
 
 #include "labels/reader/finder_search.hpp"
@@ -12,7 +13,8 @@ namespace rackside {
 struct Arrangement {
   int version = 1;
   WarpShape shape;
-  float score = 0;  // of the grid as first guessed
+  float score = 0;                 // of the grid as first guessed
+  std::array<Point, 3> finders{};  // top left, top right, bottom left; one may be a guess
 };
 
 /// Every way in which three of `marks` make a symbol whose finder patterns have the size the

@@ -3,6 +3,7 @@
 // symbol teaches by its own known modules, so that blur, a moving hand, spreading ink and
 // over-sharpening lenses undo themselves. See reading.md.
 
+#include <array>
 #include <vector>
 
 #include "labels/reader/plane.hpp"
@@ -16,7 +17,7 @@ struct Beliefs {
   float rest = 1;          // what the known modules still differ by, root mean square
 };
 
-/// `taught` adds modules of which it is believed to be known what they are (Varies: not those).
+/// Modules under glare come out as 0: they say nothing.
 [[nodiscard]] Beliefs equalised(const Plane& plane, const Warp& warp, const SymbolLayout& layout);
 
 /// The mask that the format information speaks for most, and then the next one.

@@ -8,10 +8,9 @@
 namespace rackside {
 namespace {
 
-constexpr int threshold_reach = 20;     // px: wider than a finder of 5 px a module is half across
-constexpr float threshold_bias = 2;     // grey levels: keeps empty paper's noise on the light side
-constexpr double least_module = 1.1;    // px
-constexpr double most_tilted = 2.6;     // how much longer a finder may be one way than the other
+constexpr float threshold_bias = 2;   // grey levels: keeps empty paper's noise on the light side
+constexpr double least_module = 1.1;  // px
+constexpr double most_tilted = 2.6;   // how much longer a finder may be one way than the other
 
 struct Cut {
   double middle;
@@ -38,7 +37,7 @@ std::optional<Cut> as_cut(std::span<const double, 6> edge) {
 struct Relief {
   Plane height;
 
-  explicit Relief(const Plane& plane) : height(box_mean(plane, threshold_reach)) {
+  Relief(const Plane& plane, int reach) : height(box_mean(plane, reach)) {
     for (std::size_t i = 0; i < height.value.size(); ++i)
       height.value[i] = plane.value[i] - height.value[i] + threshold_bias;
   }
@@ -122,8 +121,8 @@ void add_mark(std::vector<FinderMark>& marks, const FinderMark& mark) {
 
 }  // namespace
 
-std::vector<FinderMark> find_finders(const Plane& plane, std::size_t most) {
-  const Relief relief(plane);
+std::vector<FinderMark> find_finders(const Plane& plane, int reach) {
+  const Relief relief(plane, reach);
   std::vector<FinderMark> marks;
   std::vector<double> edges;
   for (int y = 0; y < plane.height; ++y) {
@@ -135,7 +134,6 @@ std::vector<FinderMark> find_finders(const Plane& plane, std::size_t most) {
     }
   }
   std::ranges::stable_sort(marks, std::greater{}, &FinderMark::hits);
-  if (marks.size() > most) marks.resize(most);
   return marks;
 }
 

@@ -15,8 +15,9 @@ struct FinderMark {
   int hits = 1;       // rows in which it was seen, summed over looks
 };
 
-/// The finder patterns seen in `plane`, most often seen first, at most `most`.
-[[nodiscard]] std::vector<FinderMark> find_finders(const Plane& plane, std::size_t most);
+/// The finder patterns seen in `plane`, most often seen first. Dark is what is darker than the mean
+/// of the pixels up to `reach` away: finders of up to `reach` / 2 px a module are seen.
+[[nodiscard]] std::vector<FinderMark> find_finders(const Plane& plane, int reach);
 
 /// Adds the marks of another look at the same place to `marks`; close ones become one.
 void unite(std::vector<FinderMark>& marks, const std::vector<FinderMark>& more);

@@ -6,8 +6,9 @@
 namespace rackside {
 namespace {
 
-constexpr float data_weight = 0.5f;  // of a module that varies, beside one that is known
-constexpr float seen_finder = 0.35f; // of the best one's contrast; less is glare or no finder
+constexpr float data_weight = 0.5f;   // of a module that varies, beside one that is known
+constexpr float seen_finder = 0.35f;  // of the best one's contrast; less is glare or no finder
+constexpr float hopeless = 0.25f;     // after two rounds: nothing will come of it
 
 struct Level {
   float middle, contrast;
@@ -107,8 +108,8 @@ float grid_score(const Plane& plane, const WarpShape& shape, const SymbolLayout&
 
 float fit_grid(const Plane& plane, WarpShape& shape, const SymbolLayout& layout, Surface surface,
                int rounds) {
-  const double module =
-      std::sqrt(distance_squared(shape.corners[0], shape.corners[2])) / layout.side / std::sqrt(2.0);
+  const double module = std::sqrt(distance_squared(shape.corners[0], shape.corners[2])) /
+                        layout.side / std::sqrt(2.0);
   struct Knob {
     double* value;
     double step;
@@ -119,7 +120,8 @@ float fit_grid(const Plane& plane, WarpShape& shape, const SymbolLayout& layout,
     knobs.push_back({&corner.y, 0.35 * module});
   }
   if (surface == Surface::Bent)
-    for (auto [point, step] : {std::pair{&shape.bend, 0.01}, std::pair{&shape.lift, 0.15 * module}}) {
+    for (auto [point, step] :
+         {std::pair{&shape.bend, 0.01}, std::pair{&shape.lift, 0.15 * module}}) {
       knobs.push_back({&point->x, step});
       knobs.push_back({&point->y, step});
     }
@@ -143,6 +145,7 @@ float fit_grid(const Plane& plane, WarpShape& shape, const SymbolLayout& layout,
       best = better;
     }
     if (round > 1 && best - before < 0.001f) break;
+    if (round == 1 && best < hopeless) break;
   }
   return best;
 }

@@ -18,11 +18,11 @@ enum class Known : std::int8_t { Light = -1, Varies = 0, Dark = 1 };
 
 struct SymbolLayout {
   int version;
-  int side;                            // modules
+  int side;  // modules
   int data_codewords;
   int check_codewords;
-  std::vector<Known> known;            // side * side, row by row
-  std::vector<ModulePlace> bit_places; // of the codewords' bits, most significant bit first
+  std::vector<Known> known;             // side * side, row by row
+  std::vector<ModulePlace> bit_places;  // of the codewords' bits, most significant bit first
   /// The two copies of the 15 bits of format information, most significant bit first.
   std::array<std::array<ModulePlace, 15>, 2> format_places;
 

@@ -1,28 +1,18 @@
 #pragma once
-// Finds our codes in a picture. The kiosk's camera, the proof of printed labels and the command
-// `rackside-labels read` all read through this.
+// Finds codes in a still picture, however long it takes: in pictures from files, and for the proof
+// of printed labels. A camera's frames go through FrameReader.
 
-#include <array>
-#include <string>
 #include <vector>
 
-#include "core/code/code.hpp"
-#include "labels/reader/geometry.hpp"
-#include "labels/reader/grey_image.hpp"
+#include "labels/reader/sighting.hpp"
 
 namespace rackside {
 
-/// One symbol that was decoded. `code` holds an error for content that is not ours or whose check
-/// character does not fit; its content is then dropped, never passed on.
-struct Sighting {
-  Result<Code> code;
-  std::array<Point, 4> corners;  // clockwise from the symbol's own top left
-
-  [[nodiscard]] Point centre() const;
-};
-
-/// All symbols that one plain pass over `image` decodes, nearest to the middle first. Never throws:
-/// a symbol that makes the library fail is as good as not there.
+/// All symbols in `image` that can be read in any way, nearest to its middle first. Never throws.
 [[nodiscard]] std::vector<Sighting> read_symbols(const GreyImage& image);
+
+/// Those that one pass of a plain decoder reads, which knows nothing of our codes. A proof asks
+/// this: a label should be good enough for any reader, and ours reads from half a symbol.
+[[nodiscard]] std::vector<Sighting> read_symbols_plainly(const GreyImage& image);
 
 }  // namespace rackside

@@ -1,7 +1,7 @@
 #include "labels/reader/symbol_solver.hpp"
 
-#include <cstdio>
-#include <cstdlib>
+#include <algorithm>
+#include <cmath>
 
 #include "labels/reader/equaliser.hpp"
 #include "labels/reader/grid_fit.hpp"
@@ -9,9 +9,28 @@
 namespace rackside {
 namespace {
 
+constexpr int plain_reach = 20, sharp_reach = 20;
+constexpr std::size_t most_marks = 12;  // four symbols
+constexpr std::size_t crowd = 24;       // finder patterns: a sheet of labels is in view, and then
+constexpr std::size_t most_marks_in_crowd = 9;  // the nearest three symbols are enough
+constexpr std::size_t most_marks_paired = 4;
+constexpr std::size_t most_tries = 10;  // arrangements a look
+constexpr float clear_score = 0.5f;     // almost surely a symbol
+constexpr float least_fit = 0.2f;
+constexpr int fit_rounds = 6;
+constexpr int decoding_depth = 2;
+
 Quadrilateral corners_of(const Warp& warp, int side) {
   const double half = side / 2.0;
   return {warp(-half, -half), warp(half, -half), warp(half, half), warp(-half, half)};
+}
+
+bool inside(const Quadrilateral& corners, const Point& point) {
+  for (std::size_t i = 0; i < 4; ++i) {
+    const Point &a = corners[i], &b = corners[(i + 1) % 4];
+    if ((b.x - a.x) * (point.y - a.y) < (b.y - a.y) * (point.x - a.x)) return false;
+  }
+  return true;
 }
 
 std::optional<Solved> decode_at(const Plane& plane, const WarpShape& shape,
@@ -19,43 +38,106 @@ std::optional<Solved> decode_at(const Plane& plane, const WarpShape& shape,
   const Warp warp = make_warp(shape, layout.side);
   const Beliefs beliefs = equalised(plane, warp, layout);
   for (const int mask : likely_masks(beliefs, layout)) {
-    const auto decoded = decode_softly(layout.version, bit_beliefs(beliefs, layout, mask), 2);
-    if (getenv("DBG") && decoded) fprintf(stderr, "   mask %d against %.3f chance %.1f rest %.2f\n", mask, decoded->against, decoded->chance_log2, beliefs.rest);
+    const auto decoded =
+        decode_softly(layout.version, bit_beliefs(beliefs, layout, mask), decoding_depth);
     if (decoded && decoded->chance_log2 < accepted_chance_log2)
-      return Solved{decoded->code, corners_of(warp, layout.side), layout.version, decoded->against,
-                    decoded->chance_log2};
+      return Solved{decoded->code, corners_of(warp, layout.side)};
   }
   return std::nullopt;
 }
 
-std::optional<Solved> best_of(const Plane& plane, std::vector<Arrangement> list, std::size_t most,
-                              const TimeLeft& time_left) {
-  if (list.size() > most) list.resize(most);
-  for (Arrangement& arrangement : list) {
-    if (!time_left()) return std::nullopt;
-    const SymbolLayout& layout = symbol_layout(arrangement.version);
-    const bool flat = arrangement.shape.bend == Point{};
-    const float fit = fit_grid(plane, arrangement.shape, layout, flat ? Surface::Flat : Surface::Bent, 6);
-    if (getenv("DBG")) fprintf(stderr, "  v%d %s score %.3f fit %.3f\n", layout.version, flat?"flat":"bent", arrangement.score, fit);
-    if (fit < 0.2f) continue;
-    if (auto solved = decode_at(plane, arrangement.shape, layout)) return solved;
-  }
-  return std::nullopt;
-}
+// The share of the rows across a finder's inner square in which it was seen.
+double steadiness(const FinderMark& mark) { return mark.hits / (mark.down * 3 / 7); }
 
 }  // namespace
 
-std::optional<Solved> solve_symbol(const Plane& plane, double focal, const TimeLeft& time_left) {
-  std::vector<FinderMark> marks = find_finders(plane, 12);
-  const Plane soft = smoothed(plane, 1.0);
-  unite(marks, find_finders(soft, 12));
-  unite(marks, find_finders(sharpened(soft, 3, 2.0), 12));
-  if (getenv("DBG")) for (auto& m : marks) fprintf(stderr, " mark %.1f %.1f across %.1f down %.1f hits %d\n", m.middle.x, m.middle.y, m.across, m.down, m.hits);
-  if (marks.size() > 12) marks.resize(12);
-  if (!time_left()) return std::nullopt;
-  if (auto solved = best_of(soft, arrangements_of_three(soft, marks, focal), 8, time_left)) return solved;
-  if (marks.size() > 5) marks.resize(5);
-  return best_of(soft, arrangements_of_two(soft, marks, focal), 8, time_left);
+SymbolSolver::SymbolSolver(Plane plane, double focal, Point aim)
+    : plane_(std::move(plane)), soft_(smoothed(plane_, 1)), focal_(focal), aim_(aim) {}
+
+std::vector<Solved> SymbolSolver::look(Look look, const TimeLeft& time_left) {
+  find_more(look);
+  if (!time_left()) return {};
+  const bool crowded = marks_.size() > crowd;
+  auto list = look == Look::InPairs
+                  ? arrangements_of_two(soft_, nearest_marks(most_marks_paired), focal_)
+                  : arrangements_of_three(
+                        soft_, nearest_marks(crowded ? most_marks_in_crowd : most_marks), focal_);
+  order(list);
+  std::vector<Solved> found;
+  std::size_t tries = 0;
+  for (const Arrangement& arrangement : list) {
+    if (tries == most_tries || !time_left()) break;
+    // With one code read, only what is clearly a second one is worth the time.
+    if (!found.empty() && arrangement.score < clear_score) break;
+    if (is_solved(arrangement)) continue;
+    ++tries;
+    if (auto solved = try_one(arrangement)) {
+      take(*solved);
+      found.push_back(*solved);
+    }
+  }
+  return found;
+}
+
+void SymbolSolver::find_more(Look look) {
+  const auto add = [&](const std::vector<FinderMark>& more) {
+    for (const FinderMark& mark : more)
+      if (std::ranges::none_of(
+              solved_, [&](const Solved& solved) { return inside(solved.corners, mark.middle); }))
+        unite(marks_, {mark});
+  };
+  switch (look) {
+    case Look::Plain: return add(find_finders(plane_, plain_reach));
+    case Look::Soft: return add(find_finders(soft_, std::max(plane_.width, plane_.height) / 8));
+    case Look::Sharp: return add(find_finders(sharpened(soft_, 3, 2), sharp_reach));
+    case Look::InPairs: return;
+  }
+}
+
+std::vector<FinderMark> SymbolSolver::nearest_marks(std::size_t most) const {
+  std::vector<FinderMark> marks = marks_;
+  const auto steady = std::ranges::stable_partition(
+      marks, [](const FinderMark& mark) { return steadiness(mark) > 0.4; });
+  const auto far = [&](const FinderMark& mark) { return distance_squared(mark.middle, aim_); };
+  std::ranges::stable_sort(marks.begin(), steady.begin(), {}, far);
+  if (marks.size() > most) marks.resize(most);
+  return marks;
+}
+
+void SymbolSolver::order(std::vector<Arrangement>& list) const {
+  if (list.empty()) return;
+  const float clear = std::max(clear_score, 0.85f * list.front().score);
+  const auto vague = std::ranges::stable_partition(
+      list, [clear](const Arrangement& arrangement) { return arrangement.score > clear; });
+  const auto far = [&](const Arrangement& arrangement) {
+    return std::round(std::sqrt(distance_squared(middle_of(arrangement.shape.corners), aim_)) / 20);
+  };
+  std::ranges::stable_sort(list.begin(), vague.begin(), {}, far);
+}
+
+bool SymbolSolver::is_solved(const Arrangement& arrangement) const {
+  return std::ranges::any_of(solved_, [&](const Solved& solved) {
+    return std::ranges::any_of(arrangement.finders,
+                               [&](const Point& finder) { return inside(solved.corners, finder); });
+  });
+}
+
+std::optional<Solved> SymbolSolver::try_one(Arrangement arrangement) {
+  const SymbolLayout& layout = symbol_layout(arrangement.version);
+  const bool flat = arrangement.shape.bend == Point{};
+  const float fit =
+      fit_grid(soft_, arrangement.shape, layout, flat ? Surface::Flat : Surface::Bent, fit_rounds);
+  if (fit < least_fit) return std::nullopt;
+  if (auto solved = decode_at(soft_, arrangement.shape, layout)) return solved;
+  if (!unread_ || fit > unread_->fit) unread_ = {arrangement.version, arrangement.shape, fit};
+  return std::nullopt;
+}
+
+void SymbolSolver::take(const Solved& solved) {
+  solved_.push_back(solved);
+  std::erase_if(marks_,
+                [&](const FinderMark& mark) { return inside(solved.corners, mark.middle); });
+  if (unread_ && inside(solved.corners, middle_of(unread_->shape.corners))) unread_.reset();
 }
 
 }  // namespace rackside

@@ -7,17 +7,19 @@ namespace rackside {
 namespace {
 
 struct Bent {
-  Point flat;   // where the point comes to lie, seen along the depth
-  double depth; // modules away from the camera
+  Point flat;    // where the point comes to lie, seen along the depth
+  double depth;  // modules away from the camera
 };
 
+// Sine and cosine by their series: a label never goes further around a tub than one radian, and
+// grids are laid thousands of times a second.
 Bent bent(double x, double y, const Point& bend) {
-  const double curvature = std::hypot(bend.x, bend.y);
-  if (curvature < 1e-6) return {{x, y}, 0};
-  const Point along{bend.x / curvature, bend.y / curvature};
-  const double s = x * along.x + y * along.y;
-  const double shift = std::sin(curvature * s) / curvature - s;
-  return {{x + along.x * shift, y + along.y * shift}, (1 - std::cos(curvature * s)) / curvature};
+  const double curvature2 = bend.x * bend.x + bend.y * bend.y;
+  if (curvature2 < 1e-12) return {{x, y}, 0};
+  const double angle = x * bend.x + y * bend.y, angle2 = angle * angle;
+  const double shift = angle * angle2 * (-1 / 6.0 + angle2 / 120) / curvature2;
+  const double depth = angle2 * (0.5 - angle2 * (1 / 24.0 - angle2 / 720)) / std::sqrt(curvature2);
+  return {{x + bend.x * shift, y + bend.y * shift}, depth};
 }
 
 // The homography of the unit square's corners, in closed form (Heckbert 1989, 2.2.3).
@@ -27,9 +29,15 @@ std::array<double, 9> from_unit_square(const Quadrilateral& q) {
   const double y1 = q[1].y - q[2].y, y2 = q[3].y - q[2].y;
   const double denominator = x1 * y2 - x2 * y1;
   const double g = (sx * y2 - x2 * sy) / denominator, h = (x1 * sy - sx * y1) / denominator;
-  return {q[1].x - q[0].x + g * q[1].x, q[3].x - q[0].x + h * q[3].x, q[0].x,
-          q[1].y - q[0].y + g * q[1].y, q[3].y - q[0].y + h * q[3].y, q[0].y,
-          g, h, 1};
+  return {q[1].x - q[0].x + g * q[1].x,
+          q[3].x - q[0].x + h * q[3].x,
+          q[0].x,
+          q[1].y - q[0].y + g * q[1].y,
+          q[3].y - q[0].y + h * q[3].y,
+          q[0].y,
+          g,
+          h,
+          1};
 }
 
 struct Affine {
@@ -41,8 +49,12 @@ Affine affine_through(const std::array<Point, 3>& from, const std::array<Point, 
   const double vx = from[2].x - from[0].x, vy = from[2].y - from[0].y;
   const double scale = 1 / (ux * vy - uy * vx);
   const Point p{to[1].x - to[0].x, to[1].y - to[0].y}, q{to[2].x - to[0].x, to[2].y - to[0].y};
-  Affine result{(p.x * vy - q.x * uy) * scale, (q.x * ux - p.x * vx) * scale,
-                (p.y * vy - q.y * uy) * scale, (q.y * ux - p.y * vx) * scale, 0, 0};
+  Affine result{(p.x * vy - q.x * uy) * scale,
+                (q.x * ux - p.x * vx) * scale,
+                (p.y * vy - q.y * uy) * scale,
+                (q.y * ux - p.y * vx) * scale,
+                0,
+                0};
   result.x = to[0].x - result.a * from[0].x - result.b * from[0].y;
   result.y = to[0].y - result.c * from[0].x - result.d * from[0].y;
   return result;
@@ -106,7 +118,8 @@ WarpShape shape_through(const std::array<Point, 3>& modules, const std::array<Po
     for (std::size_t i = 0; i < 3; ++i) {
       const Bent at = bent(modules[i].x, modules[i].y, guess.bend);
       // Both as the camera would see them without perspective, about the symbol's middle.
-      const Point straight{pixels[i].x - tilt.lift.x * at.depth, pixels[i].y - tilt.lift.y * at.depth};
+      const Point straight{pixels[i].x - tilt.lift.x * at.depth,
+                           pixels[i].y - tilt.lift.y * at.depth};
       seen[i] = {affine.x + (straight.x - affine.x) * farness(at.flat),
                  affine.y + (straight.y - affine.y) * farness(at.flat)};
     }

@@ -37,7 +37,7 @@ struct WarpGuess {
 /// The shape that brings three module places to three pixels, for a camera whose focal length is
 /// `focal` pixels.
 [[nodiscard]] WarpShape shape_through(const std::array<Point, 3>& modules,
-                                      const std::array<Point, 3>& pixels, double side,
-                                      double focal, const WarpGuess& guess);
+                                      const std::array<Point, 3>& pixels, double side, double focal,
+                                      const WarpGuess& guess);
 
 }  // namespace rackside

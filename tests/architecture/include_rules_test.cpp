@@ -35,6 +35,11 @@ const std::vector<Rule> rules{
     {"kiosk/", {"tests/", "demo/", "sqlite3", "qrencode", "poppler"}},
     {"", {"sqlite3", "SQLiteCpp"}, {"core/store/", "tests/"}},
     {"", {"sodium"}, {"core/people/", "tests/"}},
+    {"labels/", {"qrencode"}, {"labels/symbol/"}},
+    {"labels/", {"pango"}, {"labels/render/"}},
+    {"labels/", {"poppler"}, {"labels/read/"}},
+    {"labels/", {"spawn.h", "sys/wait.h"}, {"labels/printer/"}},
+    {"labels/", {"cairo"}, {"labels/render/", "labels/cards/", "labels/calibration/"}},
     {"",
      {"core/store/"},
      {"core/store/", "core/program/", "labels/program/", "kiosk/program/", "demo/", "tests/"}},
@@ -44,7 +49,8 @@ const std::vector<Rule> rules{
 const std::vector<std::string> pure_rooms{
     "core/values/",  "core/code/",     "core/event/",    "core/collection/", "core/action/",
     "core/log/",     "core/forecast/", "core/backtest/", "core/care/",       "core/round/",
-    "core/climate/", "core/growth/",   "kiosk/model/",   "kiosk/view/"};
+    "core/climate/", "core/growth/",   "labels/symbol/", "labels/sheet/",    "labels/label/",
+    "labels/batch/", "kiosk/model/",   "kiosk/view/"};
 const std::vector<std::string> impure{"filesystem", "fstream", "iostream", "cstdio",
                                       "unistd.h",   "thread",  "random",   "ctime",
                                       "date/tz.h",  "SDL",     "sqlite3"};

@@ -1,6 +1,6 @@
 #include "tests/fakes/table_kiosk.hpp"
 
-#include "kiosk/shell/overview.hpp"
+#include "core/overview/round_so_far.hpp"
 #include "tests/generators/events.hpp"
 
 namespace rackside::tests {
@@ -63,19 +63,19 @@ void TableKiosk::run(const kiosk::Effect& effect) {
       table.does(kiosk::Saved{e.drafts, table.log.append(e.drafts, table.clock.now().utc)});
     }
     void operator()(const kiosk::LoadRoster&) const {
-      table.does(kiosk::RosterLoaded{kiosk::read_roster(table.log)});
+      table.does(kiosk::RosterLoaded{read_roster(table.log)});
     }
     void operator()(const kiosk::LoadOverview&) const {
-      auto overview = kiosk::read_overview(table.log, table.forecaster_, table.clock.now()).value();
-      overview.round = kiosk::read_round(table.log, overview).value();
-      table.does(overview);
+      const auto overview = read_overview(table.log, table.forecaster_, table.clock.now(),
+                                          Until::Everything).value();
+      table.does(kiosk::OverviewReady{overview, read_round(table.log, overview).value()});
     }
     void operator()(const kiosk::LoadHistory& e) const {
       table.does(kiosk::HistoryLoaded{e.tub, e.animal, table.log.read_animal(e.animal)});
     }
     void operator()(const kiosk::ForecastAnimal& e) const {
-      if (auto forecast = table.forecaster_.one(e.events, table.clock.now()))
-        table.does(kiosk::ForecastReady{std::move(*forecast)});
+      if (const auto one = table.forecaster_.one(e.events, table.clock.now()))
+        table.does(kiosk::ForecastReady{one->forecast, one->density});
     }
     void operator()(const kiosk::Quit&) const {}
   };

@@ -3,7 +3,7 @@
 // no threads, a clock that stands still until it is told to go on.
 
 #include "kiosk/model/update.hpp"
-#include "kiosk/shell/forecaster.hpp"
+#include "core/overview/forecaster.hpp"
 #include "tests/fakes/fixed_clock.hpp"
 #include "tests/fakes/memory_log_store.hpp"
 
@@ -41,7 +41,7 @@ class TableKiosk {
   void append(Draft draft);
 
   CountingIds ids_;
-  kiosk::Forecaster forecaster_;
+  Forecaster forecaster_;
   kiosk::Model model_;
   std::map<Code, AnimalId> animals_;
   std::vector<kiosk::Effect> waiting_;

@@ -11,7 +11,7 @@
 #include <array>
 
 #include "labels/reader/grey_image.hpp"
-#include "labels/reader/symbol_reader.hpp"
+#include "labels/reader/geometry.hpp"
 #include "tests/generators/symbols.hpp"
 
 namespace rackside::tests {

@@ -4,7 +4,7 @@
 #include <array>
 #include <optional>
 
-#include "labels/reader/symbol_reader.hpp"
+#include "labels/reader/geometry.hpp"
 
 namespace rackside::tests {
 

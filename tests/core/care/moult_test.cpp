@@ -76,6 +76,17 @@ TEST_CASE("in premoult nothing is offered and a shed is looked for every few day
   CHECK(Scenario{}.meal(20).refusal(4).believed(0.1).told().task == Task::Offer);
 }
 
+TEST_CASE("why it is in premoult is the forecast's reasons, or what the record shows") {
+  auto seen =
+      Scenario{}.meal(20).refusal(9).refusal(5).looked(1, {Sign::DarkAbdomen}).believed(0.8);
+  CHECK(seen.told().why == std::vector<std::string>{"In premoult: 8 of 10 likely.",
+                                                    "Seen yesterday: dark abdomen.",
+                                                    "Refused 2 meals in a row."});
+  seen.forecast->why = {{"refused 2 of the last 2 meals", 2.1, {}}, {"ate lately", -1, {}}};
+  CHECK(seen.told().why ==
+        std::vector<std::string>{"In premoult: 8 of 10 likely.", "Refused 2 of the last 2 meals."});
+}
+
 TEST_CASE("where premoult is possible one small prey is offered and watched") {
   const auto said = Scenario{}.meal(20).believed(0.45).told();
   CHECK(said.task == Task::OfferOneSmall);

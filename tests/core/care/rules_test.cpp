@@ -35,6 +35,7 @@ TEST_CASE("every rule says what it is, where it is from, and takes its own defau
     CHECK_FALSE(info.source.empty());
     CareRules rules;
     CHECK(set_rule(rules, info.name, info.value));
+    CHECK(value_of(rules, info.name) == info.value);
   }
 }
 

@@ -12,8 +12,8 @@ Code any_code() {
     std::string body;
     for (std::size_t i = 0; i < code_body_length; ++i)
       body += code_alphabet[*rc::gen::inRange<std::size_t>(0, code_alphabet.size())];
-    const auto kind = *rc::gen::element(CodeKind::Enclosure, CodeKind::Person, CodeKind::Action,
-                                        CodeKind::Shelf);
+    const auto kind =
+        *rc::gen::element(CodeKind::Enclosure, CodeKind::Person, CodeKind::Action, CodeKind::Shelf);
     if (const auto code = make_code(kind, body)) return *code;
   }
 }
@@ -43,13 +43,15 @@ TEST_CASE("one wrong character is always caught") {
 }
 
 TEST_CASE("nearly every swap of neighbours is caught") {
-  // ISO/IEC 7064 promises the great part of single transpositions; 99.8 % measured over random codes.
+  // ISO/IEC 7064 promises the great part of single transpositions; 99.8 % measured over random
+  // codes.
   int swaps = 0;
   int caught = 0;
   for (const char first : code_alphabet)
     for (const char second : code_alphabet)
       for (const char third : code_alphabet) {
-        const auto code = make_code(CodeKind::Enclosure, std::string("4K") + first + second + third + '7');
+        const auto code =
+            make_code(CodeKind::Enclosure, std::string("4K") + first + second + third + '7');
         if (!code || first == second) continue;
         std::string wrong(code->text());
         std::swap(wrong[3], wrong[4]);
@@ -100,5 +102,6 @@ TEST_CASE("an unfinished entry says how much is missing") {
 }
 
 TEST_CASE("no code holds a character that could be misread") {
-  for (const char c : std::string("BILOQSUZ")) CHECK(code_alphabet.find(c) == std::string_view::npos);
+  for (const char c : std::string("BILOQSUZ"))
+    CHECK(code_alphabet.find(c) == std::string_view::npos);
 }

@@ -16,6 +16,15 @@ struct Files {
   bool operator==(const Files&) const = default;
 };
 
+inline const std::string two_animals =
+    "animal,species,sex,stage,instar,acquired,rack,shelf,position,note\r\n"
+    "op-1,Orphnaecus philippinus,female,juvenile,6,2034-02-01,A,2,14,\"shy, digs\"\r\n"
+    "ec-9,Encyocratella olivacea,,sling,,,A,3,1,\r\n";
+
+inline std::string event_row(const std::string& cells) {
+  return "when,animal,event,outcome,prey,count,size_mm,sign,value,unit,by,note\n" + cells + "\n";
+}
+
 struct Keeper {
   MemoryLogStore log{kiosk_number(1)};
   FixedClock clock{{Instant{Day{std::chrono::year{2035} / 6 / 1}}, std::chrono::minutes{60}}};

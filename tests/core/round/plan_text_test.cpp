@@ -44,12 +44,13 @@ TEST_CASE("the plan on paper says what to carry, what to do and why, shelf by sh
       "Due: 1\n"
       "\n"
       " rack A, shelf 1\n"
+      "  Careful at 1: Fast, with venom of medical importance: long forceps, hands outside.\n"
       "    1  " +
       code +
       "  Omothymus violaceopes (ov-1)\n"
+      "       Feeding; last meal 9 days ago.\n"
       "       Offer 1 cricket of about 8 mm.\n"
-      "         - Last meal 9 days ago.\n"
-      "       Careful: Fast, with venom of medical importance: long forceps, hands outside.\n";
+      "         - Last meal 9 days ago.\n";
   const auto text = plan_as_text(room.plan(), ready_for(room), room.collection());
   CHECK(text.substr(0, expected.size()) == expected);
   CHECK(text.find("\nLeave alone: 1\n") != std::string::npos);

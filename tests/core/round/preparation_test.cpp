@@ -10,7 +10,11 @@ using namespace rackside::tests;
 namespace {
 
 TubTask offer(int number, std::string kind, int count, double mm, double p_refused) {
-  TubTask tub{.animal = animal_number(number), .enclosure = {}, .place = {}, .instruction = {}};
+  TubTask tub{.animal = animal_number(number),
+              .enclosure = {},
+              .place = {},
+              .state = {},
+              .instruction = {}};
   tub.instruction.task = Task::Offer;
   tub.instruction.urgency = Urgency::Due;
   tub.instruction.prey = PreyPlan{std::move(kind), count, Millimetres{mm}, p_refused};

@@ -44,7 +44,7 @@ TEST_CASE("the plan of a round stays as it was at its start") {
   walk.room.happened(50 * minute, 2, Offered{});
   CHECK(animals_of(walk.plan().due) == numbered({1, 2, 3}));
   // Entered during the round for a day before it: the start did not know it.
-  walk.room.happened(3, 2, Looked{{Sign::OnItsBack}}).log.back().written =
+  walk.room.happened(3, 2, Offered{}).log.back().written =
       RackRoom::days_ago(30 * minute).moment.utc;
   CHECK(animals_of(walk.plan().due) == numbered({1, 2, 3}));
 }

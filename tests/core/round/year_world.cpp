@@ -177,10 +177,10 @@ void carry_out(YearWorld& world, const AnimalId& id, Task task, Day day) {
 void calendar_keeper(YearWorld& world, Day day) { feed_by_calendar(world, day, false); }
 void two_refusals_keeper(YearWorld& world, Day day) { feed_by_calendar(world, day, true); }
 
-YearWorld::Keeper plan_keeper(Forecaster forecaster) {
-  return [forecaster = std::move(forecaster)](YearWorld& world, Day day) {
+YearWorld::Keeper plan_keeper(Forecaster forecaster, RuleBook rules) {
+  return [forecaster = std::move(forecaster), rules = std::move(rules)](YearWorld& world, Day day) {
     const auto forecasts = forecaster(world, world.morning(day).utc);
-    const auto plan = plan_day(world.collection(), forecasts, {}, {}, world.morning(day));
+    const auto plan = plan_day(world.collection(), forecasts, rules, {}, world.morning(day));
     for (const TubTask& tub : plan.due) {
       carry_out(world, tub.animal, tub.instruction.task, day);
       for (const Task task : tub.instruction.also) carry_out(world, tub.animal, task, day);

@@ -86,7 +86,7 @@ void calendar_keeper(YearWorld& world, Day day);
 void two_refusals_keeper(YearWorld& world, Day day);
 
 using Forecaster = std::function<std::map<AnimalId, Forecast>(const YearWorld&, Instant)>;
-/// Does what the plan says, with the forecasts of `forecaster`.
-[[nodiscard]] YearWorld::Keeper plan_keeper(Forecaster forecaster);
+/// Does what the plan says by `rules`, with the forecasts of `forecaster`.
+[[nodiscard]] YearWorld::Keeper plan_keeper(Forecaster forecaster, RuleBook rules = {});
 
 }  // namespace rackside::tests

@@ -77,6 +77,7 @@ void check_all_there(const std::filesystem::path& path, const std::vector<EventI
 
 TEST_CASE("whatever was acknowledged before a kill is in the log, and no number is missing") {
   const TemporaryFolder folder;
+  REQUIRE(SqliteLog::open(folder / "log.db", Access::Write));
   std::vector<EventId> all;
   for (int round = 0; round < 12; ++round) {
     const Child child = start_child(folder / "log.db", 1'000'000);
@@ -88,6 +89,19 @@ TEST_CASE("whatever was acknowledged before a kill is in the log, and no number 
     check_all_there(folder / "log.db", all);
   }
   CHECK(all.size() > 12);  // or the test shows nothing
+}
+
+TEST_CASE("a program killed while it makes the log leaves one that opens") {
+  for (int round = 0; round < 15; ++round) {
+    const TemporaryFolder folder;
+    const Child child = start_child(folder / "log.db", 1'000'000);
+    std::this_thread::sleep_for(std::chrono::microseconds{800 * round});
+    kill(child.process, SIGKILL);
+    CHECK(WIFSIGNALED(end_of(child)));
+    const auto ids = acknowledged(child);
+    REQUIRE(SqliteLog::open(folder / "log.db", Access::Write));
+    check_all_there(folder / "log.db", ids);
+  }
 }
 
 TEST_CASE("two processes write to one log at once, and it holds what both said") {

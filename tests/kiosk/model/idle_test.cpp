@@ -40,7 +40,7 @@ TEST_CASE("what was saved while the overview was read is not lost from the open 
   const Code tub = kiosk.house(1, "Kochiana brunnipes");
   kiosk.start();
   kiosk.scans(tub);
-  const auto stale = kiosk::OverviewReady{kiosk.model().collection, {}, {}, {}};
+  const auto stale = kiosk::OverviewReady{{.collection = kiosk.model().collection}, {}};
   kiosk.does(kiosk::Record{Action::Refused});
   kiosk.does(stale);
   CHECK(shown_animal(kiosk.model())->refusals_since_meal == 1);

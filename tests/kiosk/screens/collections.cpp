@@ -32,6 +32,12 @@ Forecast some_forecast(AnimalId animal, Instant as_of) {
   return forecast;
 }
 
+MoultDensity some_density() {
+  MoultDensity density{.first_day = 0, .a_day = {}, .median = 18, .half = {12, 26}, .nine_tenths = {4, 44}, .moults = {}};
+  for (int day = 0; day < 60; ++day) density.a_day.push_back(day * (60 - day) / 36000.0);
+  return density;
+}
+
 struct Shelf {
   TableKiosk kiosk;
   Code first, last;
@@ -50,8 +56,11 @@ struct Shelf {
   }
   void open_with_forecast() {
     kiosk.scans(first);
-    kiosk.does(kiosk::ForecastReady{some_forecast(kiosk.animal_of(first), kiosk.clock.now().utc)});
+    // The phase decides the tiles when the tub is opened, so it is opened again.
+    const Forecast forecast = some_forecast(kiosk.animal_of(first), kiosk.clock.now().utc);
+    kiosk.does(kiosk::ForecastReady{forecast, some_density()});
     kiosk.scans(first);
+    kiosk.does(kiosk::ForecastReady{forecast, some_density()});
   }
 };
 
@@ -71,6 +80,24 @@ const std::vector<Situation>& situations() {
        [] {
          Shelf shelf;
          shelf.kiosk.does(kiosk::CodeRead{"https://example.org"});
+         return shelf.kiosk.model();
+       }},
+      {"carry", [] { return Shelf{}.show(ScreenName::Carry); }},
+      {"round_under_way",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::SetOut{});
+         shelf.kiosk.scans(shelf.first);
+         shelf.kiosk.does(kiosk::Record{Action::PreyRemoved});
+         return shelf.show(ScreenName::Round);
+       }},
+      {"summary",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::SetOut{});
+         shelf.kiosk.scans(shelf.first);
+         shelf.kiosk.does(kiosk::Record{Action::PreyRemoved});
+         shelf.kiosk.does(kiosk::EndRound{});
          return shelf.kiosk.model();
        }},
       {"tub",

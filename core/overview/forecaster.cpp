@@ -1,6 +1,6 @@
-#include "kiosk/shell/forecaster.hpp"
+#include "core/overview/forecaster.hpp"
 
-namespace rackside::kiosk {
+namespace rackside {
 
 void Forecaster::begin(std::vector<Event> room, const Moment& as_of) {
   as_of_ = as_of;
@@ -21,10 +21,11 @@ std::map<AnimalId, Forecast> Forecaster::all() {
   return forecasts;
 }
 
-std::optional<Forecast> Forecaster::one(const std::vector<Event>& events, const Moment& as_of) {
+std::optional<Forecaster::One> Forecaster::one(const std::vector<Event>& events,
+                                               const Moment& as_of) {
   const auto evidence = gather_evidence(events, as_of.utc, surroundings_);
   if (!evidence) return std::nullopt;
-  return forecast(model_, *evidence, as_of);
+  return One{forecast(model_, *evidence, as_of), moult_density(model_, *evidence, as_of)};
 }
 
-}  // namespace rackside::kiosk
+}  // namespace rackside

@@ -10,7 +10,7 @@
 #include "core/forecast/forecast.hpp"
 #include "core/forecast/surroundings.hpp"
 
-namespace rackside::kiosk {
+namespace rackside {
 
 /// One object belongs to one thread at a time.
 class Forecaster {
@@ -22,9 +22,13 @@ class Forecaster {
   void take(const std::vector<Event>& events);
   /// Learns from all animals that were taken and forecasts the living ones.
   [[nodiscard]] std::map<AnimalId, Forecast> all();
-  /// The forecast for one animal whose events have changed, from what was learnt last. None when
+  /// The forecast for one animal, with its density day by day, whose events have changed, from what was learnt last. None when
   /// the events add no animal.
-  [[nodiscard]] std::optional<Forecast> one(const std::vector<Event>& events, const Moment& as_of);
+  struct One {
+    Forecast forecast;
+    MoultDensity density;
+  };
+  [[nodiscard]] std::optional<One> one(const std::vector<Event>& events, const Moment& as_of);
 
  private:
   Moment as_of_;
@@ -33,4 +37,4 @@ class Forecaster {
   CollectionModel model_ = untaught_model();
 };
 
-}  // namespace rackside::kiosk
+}  // namespace rackside

@@ -1,0 +1,10 @@
+#pragma once
+
+#include "core/program/command.hpp"
+
+namespace rackside::program {
+
+/// Takes over what a sensor wrote into a file.
+[[nodiscard]] Command add_readings_command(CLI::App& parser);
+
+}  // namespace rackside::program

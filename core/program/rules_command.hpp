@@ -1,0 +1,10 @@
+#pragma once
+
+#include "core/program/command.hpp"
+
+namespace rackside::program {
+
+/// The rules of care as they hold for the collection, a species or an animal, and setting one.
+[[nodiscard]] Command add_rules_command(CLI::App& parser);
+
+}  // namespace rackside::program

@@ -1,0 +1,10 @@
+#pragma once
+
+#include "core/program/command.hpp"
+
+namespace rackside::program {
+
+/// What to do at each tub today, and in which order.
+[[nodiscard]] Command add_today_command(CLI::App& parser);
+
+}  // namespace rackside::program

@@ -1,0 +1,56 @@
+#pragma once
+// What the round screen, the carrying list before it and the summary after it say.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "kiosk/model/model.hpp"
+
+namespace rackside::kiosk {
+
+/// A line of the round: the beginning of a shelf, or a tub on it.
+struct RoundLine {
+  enum class Kind { Shelf, Tub };
+  Kind kind = Kind::Tub;
+  std::string position;
+  std::string title;   // species; of a shelf: where it is and how many tubs are due there
+  std::string detail;  // what to do; "done" is told by striking it through
+  std::optional<Code> code;
+  bool done = false;
+  bool urgent = false;
+  bool quiet = false;  // waits or is to be left alone: told so that nobody wonders
+
+  bool operator==(const RoundLine&) const = default;
+};
+
+struct RoundView {
+  std::string title;   // "Wednesday 25 November"
+  std::string detail;  // "12 of 34 · about 40 minutes left"
+  std::vector<std::string> notes;
+  std::vector<RoundLine> lines;
+  std::size_t next = 0;  // index of the first line that is still to do
+  bool under_way = false;
+  bool can_set_out = false;
+
+  bool operator==(const RoundView&) const = default;
+};
+
+[[nodiscard]] RoundView view_round(const Model& model);
+
+/// What to take along, a line each, then the cautions.
+struct CarryView {
+  std::vector<std::string> carry;
+  std::vector<std::string> cautions;
+  bool operator==(const CarryView&) const = default;
+};
+[[nodiscard]] CarryView view_carry(const Model& model);
+
+struct SummaryView {
+  std::string words;  // "31 of 34 done. 22 took, 6 refused, 2 left their prey."
+  std::vector<RoundLine> lines;
+  bool operator==(const SummaryView&) const = default;
+};
+[[nodiscard]] SummaryView view_summary(const Model& model);
+
+}  // namespace rackside::kiosk

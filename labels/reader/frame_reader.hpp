@@ -1,0 +1,49 @@
+#pragma once
+// Reads a camera's frames one after the other, each within a time it is given.
+
+#include <optional>
+#include <vector>
+
+#include "labels/reader/sighting.hpp"
+#include "labels/reader/symbol_solver.hpp"
+#include "labels/reader/symptoms.hpp"
+
+namespace rackside {
+
+/// The part of the picture that is read: a square, in parts of the frame's height.
+struct Aim {
+  double x = 0.5;     // of its middle, parts of the width
+  double y = 0.5;     // parts of the height
+  double side = 1.0;  // parts of the height
+  bool operator==(const Aim&) const = default;
+};
+
+struct AimBox {
+  int left, top, width, height;  // px, inside the frame
+  [[nodiscard]] Point middle() const { return {left + width / 2.0, top + height / 2.0}; }
+};
+[[nodiscard]] AimBox aim_box(const Aim& aim, int width, int height);
+
+struct Reading {
+  std::vector<Sighting> sightings;    // nearest to the aim first, corners in the frame
+  std::vector<Quadrilateral> unread;  // symbols that are there but were not read
+  std::optional<Guidance> guidance;   // when nothing was read
+  bool finished = true;               // false: time ran out before every way was tried
+
+  /// Our code nearest to the aim.
+  [[nodiscard]] std::optional<Code> code() const;
+  /// Different codes of ours in view.
+  [[nodiscard]] int our_codes() const;
+};
+
+/// Each frame first gets the cheap ways; the dearer ones take turns over the frames as time
+/// allows, so that a hard label in a steady hand has met all of them within a few frames.
+class FrameReader {
+ public:
+  [[nodiscard]] Reading read(const GreyImage& frame, const Aim& aim, const TimeLeft& time_left);
+
+ private:
+  std::size_t turn_ = 0;
+};
+
+}  // namespace rackside

@@ -1,0 +1,31 @@
+#pragma once
+// Why a symbol that is there cannot be read, from measurements on it.
+
+#include <optional>
+#include <string_view>
+
+#include "labels/reader/symbol_solver.hpp"
+
+namespace rackside {
+
+struct Symptoms {
+  double module_px = 0;  // pixels a module along its longer axis
+  double contrast = 0;   // grey levels between paper and ink
+  double crispness = 1;  // how much of the contrast is left in lines of one module: 1 in focus
+  double glare = 0;      // part of the symbol that is brighter than its paper
+  double squeeze = 1;    // shorter axis by longer: 0.5 is a tilt of 60 degrees
+};
+
+enum class Guidance { ComeCloser, MoreLight, TiltIt, FaceIt, HoldStill };
+
+/// Three words at most: "come closer", "more light", "tilt it", "face the camera", "hold it still".
+[[nodiscard]] std::string_view guidance_words(Guidance guidance);
+
+[[nodiscard]] Symptoms measure(const Plane& plane, const Unread& unread);
+/// A lone finder pattern tells the size only.
+[[nodiscard]] Symptoms measure(const FinderMark& mark);
+
+/// What would help most; none when nothing measured is out of order.
+[[nodiscard]] std::optional<Guidance> guidance_for(const Symptoms& symptoms);
+
+}  // namespace rackside
