@@ -172,7 +172,7 @@ TEST_CASE("the filter's spreads are those of a mixed model by restricted likelih
   const auto at = maximise(restricted, {-2, -2}, {.most_steps = 100, .tolerance = 1e-10});
   CHECK(std::exp(at[0]) == Approx(0.09756).margin(1e-3));
   CHECK(std::exp(at[1]) == Approx(0.14352).margin(1e-3));
-  CHECK(restricted(at) == Approx(33.55799).margin(1e-2));
+  CHECK(restricted(at) == Approx(33.55799).margin(1e-3));
 }
 
 TEST_CASE("an interval twice as long as expected is read as a moult nobody saw") {
