@@ -96,6 +96,7 @@ class LevelFilter {
   [[nodiscard]] double within() const {
     return adult_ ? parameters_->adult_within : parameters_->within;
   }
+  [[nodiscard]] double log_mean_scatter() const;  // of the length, against exp(level)
   [[nodiscard]] double drift_at(double level) const;
   [[nodiscard]] Level advanced(const Level& level) const;
   [[nodiscard]] LengthMixture length_of(const Level& level, std::size_t moults) const;

@@ -41,7 +41,7 @@ double to_scale(double value, Slot::Scale scale) {
 double from_scale(double value, Slot::Scale scale) {
   switch (scale) {
     case Slot::Scale::Plain: return value;
-    case Slot::Scale::Log: return std::exp(std::clamp(value, -8.0, 3.0));
+    case Slot::Scale::Log: return std::exp(std::clamp(value, -8.0, 0.5));
     case Slot::Scale::LogOdds: return 1 / (1 + std::exp(-std::clamp(value, -9.0, 2.0)));
   }
   return value;
