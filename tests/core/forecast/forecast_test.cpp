@@ -111,6 +111,25 @@ TEST_CASE("sluggishness counts only together with another sign") {
   CHECK(premoult(both) > premoult(other));
 }
 
+TEST_CASE("a shrivelled abdomen is thirst and says nothing of a moult") {
+  Evidence animal = juvenile(110, now);
+  for (int week = 4; week > 0; --week) offer(animal, now - 7 * week, Outcome::Refused);
+  for (const SignSet beside : {SignSet{}, SignSet{Sign::DarkAbdomen}, SignSet{Sign::Sluggish}}) {
+    Evidence full = animal, shrivelled = animal;
+    for (const double ago : {5.0, 1.0}) {  // a first report of it, and one after another
+      look(full, now - ago, beside);
+      look(shrivelled, now - ago, beside.with({Sign::ShrivelledAbdomen}));
+    }
+    const Forecast without = forecast(untaught_model(), full, moment_of(now));
+    Forecast with = forecast(untaught_model(), shrivelled, moment_of(now));
+    CHECK(with.p_premoult == without.p_premoult);
+    CHECK(with.p_moulted_unseen == without.p_moulted_unseen);
+    CHECK(with.next_moult == without.next_moult);
+    for (const Reason& reason : with.why)
+      CHECK(reason.text.find("shrivelled") == std::string::npos);
+  }
+}
+
 TEST_CASE("a dark abdomen means nothing in a species without a patch of hairs") {
   Evidence without_patch = juvenile(110, now);  // Haplocosmia has none
   Evidence with_patch = without_patch;
