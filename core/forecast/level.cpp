@@ -75,7 +75,8 @@ double LevelFilter::at_instar(std::size_t moults_ahead) const {
 LengthMixture LevelFilter::length_of(const Level& level, std::size_t moults) const {
   const double mean = level.mean + at_instar(moults);
   const LevelParameters& p = *parameters_;
-  const double narrow = within();
+  // A scatter that is itself uncertain, log-normally, has this mean square.
+  const double narrow = within() * std::exp(shift_.scatter_variance);
   const double wide = narrow * p.wide_factor;
   return {{{1 - p.wide_share, mean, std::sqrt(level.variance + narrow * narrow)},
            {p.wide_share, mean, std::sqrt(level.variance + wide * wide)}}};
