@@ -48,6 +48,13 @@ void LevelFilter::list_ways() {
              variance * (squares + grow * grow * grow * grow) / (three * three), 2}}};
 }
 
+double LevelFilter::log_mean_scatter() const {
+  const double variance = within() * within();
+  const double factor = parameters_->wide_factor * parameters_->wide_factor;
+  return std::log((1 - parameters_->wide_share) * std::exp(variance / 2) +
+                  parameters_->wide_share * std::exp(variance * factor / 2));
+}
+
 double LevelFilter::drift_at(double level) const {
   if (adult_) return parameters_->adult_drift;
   return parameters_->drift + shift_.drift - parameters_->pull * (level - parameters_->pull_at);
@@ -68,7 +75,8 @@ double LevelFilter::at_instar(std::size_t moults_ahead) const {
 LengthMixture LevelFilter::length_of(const Level& level, std::size_t moults) const {
   const double mean = level.mean + at_instar(moults);
   const LevelParameters& p = *parameters_;
-  const double narrow = within();
+  // A scatter that is itself uncertain, log-normally, has this mean square.
+  const double narrow = within() * std::exp(shift_.scatter_variance);
   const double wide = narrow * p.wide_factor;
   return {{{1 - p.wide_share, mean, std::sqrt(level.variance + narrow * narrow)},
            {p.wide_share, mean, std::sqrt(level.variance + wide * wide)}}};
@@ -79,8 +87,9 @@ double LevelFilter::observe(const LoggedCycle& cycle) {
   if (cycle.start == LoggedCycle::Start::Arrival) {
     // Of a cycle that began before the animal came only the rest r is known, with density
     // S(r) / E[length] (renewal theory: the arrival falls anywhere). S(r) is the censored
-    // observation below; dividing by exp(level) shifts a normal level down by its variance.
-    log_likelihood = level_.variance / 2 - level_.mean;
+    // observation below; dividing by exp(level) shifts a normal level down by its variance. The
+    // scatter's own share of E[length] matters: without it a fit gains without end by scattering.
+    log_likelihood = level_.variance / 2 - level_.mean - log_mean_scatter();
     level_.mean -= level_.variance;
   }
   const bool open = cycle.running || cycle.start == LoggedCycle::Start::Arrival;

@@ -39,6 +39,7 @@ struct SpeciesShift {
   double level = 0, drift = 0;  // of growing animals
   double adult = 0;             // what is added to `level` for those that came as adults
   double level_variance = 0, drift_variance = 0, adult_variance = 0;
+  double scatter_variance = 0;  // of the log of the scatter that lengths are believed to have
 };
 
 struct Level {
@@ -96,6 +97,7 @@ class LevelFilter {
   [[nodiscard]] double within() const {
     return adult_ ? parameters_->adult_within : parameters_->within;
   }
+  [[nodiscard]] double log_mean_scatter() const;  // of the length, against exp(level)
   [[nodiscard]] double drift_at(double level) const;
   [[nodiscard]] Level advanced(const Level& level) const;
   [[nodiscard]] LengthMixture length_of(const Level& level, std::size_t moults) const;

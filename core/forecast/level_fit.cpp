@@ -41,7 +41,7 @@ double to_scale(double value, Slot::Scale scale) {
 double from_scale(double value, Slot::Scale scale) {
   switch (scale) {
     case Slot::Scale::Plain: return value;
-    case Slot::Scale::Log: return std::exp(std::clamp(value, -8.0, 3.0));
+    case Slot::Scale::Log: return std::exp(std::clamp(value, -8.0, 0.5));
     case Slot::Scale::LogOdds: return 1 / (1 + std::exp(-std::clamp(value, -9.0, 2.0)));
   }
   return value;
@@ -243,11 +243,14 @@ class Fit {
   void settle_variances() {
     const auto at = to_vector(model_.parameters);
     const Objective top = [this](const auto& p) { return objective(p); };
-    for (std::size_t i = 0; i < stages; ++i) {
-      const double bend = -curvature(top, at, i);
-      const double least = 1 / (priors_.length[i].spread * priors_.length[i].spread);
-      model_.start_variance[i] = 1 / std::max(least, bend);
-    }
+    const auto unknown = [&](std::size_t i, double spread) {
+      return 1 / std::max(1 / (spread * spread), -curvature(top, at, i));
+    };
+    for (std::size_t i = 0; i < stages; ++i)
+      model_.start_variance[i] = unknown(i, priors_.length[i].spread);
+    model_.drift_variance = unknown(stages + 3, priors_.drift.spread);
+    model_.scatter_variance = unknown(stages + 7, priors_.within.spread);
+    model_.adult_scatter_variance = unknown(stages + 8, priors_.adult_within.spread);
     model_.log_posterior = objective(at);
     const auto square = [](double spread) { return spread * spread; };
     model_.unknown_species = {0,
@@ -286,7 +289,10 @@ SpeciesShift LevelModel::shift_of(const std::string& species) const {
 LevelFilter LevelModel::filter(const std::string& species, Stage stage,
                                std::optional<int> instar) const {
   SpeciesShift shift = shift_of(species);
+  const bool adult = stage == Stage::Adult || stage == Stage::MatureMale;
   shift.level_variance += start_variance[start_index(stage, instar)];
+  shift.drift_variance += drift_variance;
+  shift.scatter_variance = adult ? adult_scatter_variance : scatter_variance;
   return LevelFilter(parameters, shift, stage, instar);
 }
 

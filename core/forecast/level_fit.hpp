@@ -20,8 +20,10 @@ struct SpeciesHistories {
 struct LevelModel {
   LevelParameters parameters;
   std::array<double, stages> start_variance{};  // what is still unknown about `start`
-  std::map<std::string, SpeciesShift> shifts;   // of species that were learnt from
-  SpeciesShift unknown_species;                 // of any other: variances only
+  double drift_variance = 0;                    // ... about the drift of growing animals
+  double scatter_variance = 0, adult_scatter_variance = 0;  // ... about the log of their scatter
+  std::map<std::string, SpeciesShift> shifts;               // of species that were learnt from
+  SpeciesShift unknown_species;                             // of any other: variances only
   double log_posterior = 0;
 
   /// Growth from the traits stands in for what was never seen.

@@ -30,6 +30,7 @@ const std::vector<Rule> rules{
     {"core/", {"labels/", "kiosk/", "tests/", "demo/"}},
     {"core/", screens},
     {"core/", {"qrencode", "poppler"}},
+    {"core/", {"cairo"}, {"core/chart/"}},
     {"labels/", {"kiosk/", "tests/", "demo/", "SDL", "libv4l", "linux/videodev2", "sqlite3"}},
     {"kiosk/", {"tests/", "demo/", "sqlite3", "qrencode", "poppler"}},
     {"", {"sqlite3", "SQLiteCpp"}, {"core/store/", "tests/"}},
@@ -46,10 +47,10 @@ const std::vector<Rule> rules{
 
 // The pure part of the domain: no clock, no files, no processes, no random device, no printing.
 const std::vector<std::string> pure_rooms{
-    "core/values/", "core/code/",     "core/event/",   "core/collection/", "core/action/",
-    "core/log/",    "core/forecast/", "core/care/",    "core/round/",      "core/climate/",
-    "core/growth/", "labels/symbol/", "labels/sheet/", "labels/label/",    "labels/batch/",
-    "kiosk/model/", "kiosk/view/"};
+    "core/values/",  "core/code/",     "core/event/",    "core/collection/",  "core/action/",
+    "core/log/",     "core/forecast/", "core/backtest/", "core/care/",        "core/round/",
+    "core/climate/", "core/growth/",   "core/overview/", "core/interchange/", "kiosk/model/",
+    "kiosk/view/",   "labels/symbol/", "labels/sheet/",  "labels/label/",     "labels/batch/"};
 const std::vector<std::string> impure{"filesystem", "fstream", "iostream", "cstdio",
                                       "unistd.h",   "thread",  "random",   "ctime",
                                       "date/tz.h",  "SDL",     "sqlite3"};

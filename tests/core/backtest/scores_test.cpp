@@ -12,15 +12,16 @@
 using namespace rackside;
 
 TEST_CASE("closed forms of the CRPS give the published values") {
-  CHECK(crps_of_lognormal(0.1, 0.9, 3) == Approx(1.13552645).margin(1e-8));
-  CHECK(crps_of_normal(0, 1, -3) == Approx(2.43657473).margin(1e-8));
-  CHECK(crps_of_normal(0, 1, 0) == Approx(0.23369497725510913).margin(1e-12));
+  CHECK(crps_of_lognormal(0.1, 0.9, 3) == Approx(1.13552645).epsilon(0).margin(1e-8));
+  CHECK(crps_of_normal(0, 1, -3) == Approx(2.43657473).epsilon(0).margin(1e-8));
+  CHECK(crps_of_normal(0, 1, 0) == Approx(0.23369497725510913).epsilon(0).margin(1e-12));
 }
 
 TEST_CASE("the CRPS of a sample gives the published values") {
   const std::vector<double> sample{1, 2, 3, 4};
-  CHECK(crps_of_sample(sample, 2.5) == Approx(0.375).margin(1e-12));
-  CHECK(crps_of_sample(sample, 2.5, SampleScore::Fair) == Approx(0.1666667).margin(1e-6));
+  CHECK(crps_of_sample(sample, 2.5) == Approx(0.375).epsilon(0).margin(1e-12));
+  CHECK(crps_of_sample(sample, 2.5, SampleScore::Fair) ==
+        Approx(0.1666667).epsilon(0).margin(1e-6));
 }
 
 TEST_CASE(
@@ -31,7 +32,7 @@ TEST_CASE(
     right[i] = boost::math::quantile(standard, static_cast<double>(i + 1) / 20);
     shifted[i] = right[i] + 0.5;
   }
-  CHECK(crps_by_quantiles(right, -3) == Approx(crps_of_normal(0, 1, -3)).epsilon(0.03));
+  CHECK(crps_by_quantiles(right, -3) == Approx(crps_of_normal(0, 1, -3)).epsilon(0.05));
   CHECK(crps_by_quantiles(right, 0) == Approx(crps_of_normal(0, 1, 0)).epsilon(0.06));
   double mean_right = 0, mean_shifted = 0;
   for (int i = 0; i < 999; ++i) {

@@ -1,5 +1,8 @@
 // The forecast in worlds that are not its own, beside an oracle that knows each world and each
-// animal's nature. Small trials: the figures of larger ones stand in MODEL.md.
+// animal's nature. Small trials: the figures of larger ones stand in MODEL.md, and
+// tests/bench/forecast_worlds gives them. The limits were set after the figures were known. They
+// guard against getting worse and are no claim: 1.15 times the oracle's CRPS and ranges that hold
+// 87 to 93 % are not reached in every world, and the model was revised against these same worlds.
 
 #include <cstdio>
 
@@ -8,7 +11,7 @@
 
 using namespace rackside::tests;
 
-TEST_CASE("in worlds unlike the model forecasts stay calibrated and near the oracle") {
+TEST_CASE("in worlds unlike the model forecasts are no worse than they were") {
   double crps = 0, oracle_crps = 0, brier = 0, oracle_brier = 0, held = 0, rule = 0;
   std::printf("%-32s %6s %6s %6s %6s\n", "world", "CRPS", "rule", "Brier", "90 %");
   for (const World& world : worlds()) {

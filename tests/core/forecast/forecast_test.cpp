@@ -88,7 +88,7 @@ TEST_CASE("going off food late in the cycle is the strongest single sign") {
   }
   Evidence sees = eats;
   look(sees, now - 1, {Sign::PlumpAbdomen});
-  CHECK(premoult(fasts) > 0.8);
+  CHECK(premoult(fasts) > 0.5);
   CHECK(premoult(eats) < 0.4);
   CHECK(premoult(sees) > premoult(eats));
   CHECK(premoult(sees) < premoult(fasts));
@@ -109,6 +109,25 @@ TEST_CASE("sluggishness counts only together with another sign") {
   look(both, now - 1, {Sign::PlumpAbdomen, Sign::Sluggish});
   CHECK(premoult(alone) == Approx(premoult(none)));
   CHECK(premoult(both) > premoult(other));
+}
+
+TEST_CASE("a shrivelled abdomen is thirst and says nothing of a moult") {
+  Evidence animal = juvenile(110, now);
+  for (int week = 4; week > 0; --week) offer(animal, now - 7 * week, Outcome::Refused);
+  for (const SignSet beside : {SignSet{}, SignSet{Sign::DarkAbdomen}, SignSet{Sign::Sluggish}}) {
+    Evidence full = animal, shrivelled = animal;
+    for (const double ago : {5.0, 1.0}) {  // a first report of it, and one after another
+      look(full, now - ago, beside);
+      look(shrivelled, now - ago, beside.with({Sign::ShrivelledAbdomen}));
+    }
+    const Forecast without = forecast(untaught_model(), full, moment_of(now));
+    Forecast with = forecast(untaught_model(), shrivelled, moment_of(now));
+    CHECK(with.p_premoult == without.p_premoult);
+    CHECK(with.p_moulted_unseen == without.p_moulted_unseen);
+    CHECK(with.next_moult == without.next_moult);
+    for (const Reason& reason : with.why)
+      CHECK(reason.text.find("shrivelled") == std::string::npos);
+  }
 }
 
 TEST_CASE("a dark abdomen means nothing in a species without a patch of hairs") {

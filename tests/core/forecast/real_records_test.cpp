@@ -151,12 +151,13 @@ TEST_CASE("crab moults are forecast better than by regression and rules of thumb
   CHECK(t.crps < t.regression);
   for (const double rule : t.rules) CHECK(t.crps < 0.75 * rule);
   CHECK(t.covered / t.forecasts >= 0.87);
-  CHECK(t.covered / t.forecasts <= 0.95);
+  CHECK(t.covered / t.forecasts <= 0.93);
 }
 
 // Looks a week apart are about as long as these instars, and one sex-blind group mean is hard to
 // beat: here the model is not yet better than the mean of the group or the regression (within 6 %),
-// and its ranges are too narrow. What holds is checked; MODEL.md says what does not.
+// and its ranges are too narrow. The limits below were set after that was known: they guard against
+// getting worse. MODEL.md says what falls short.
 TEST_CASE("cricket moults are forecast better than from each cricket's own intervals") {
   const auto file = outside_data("gryllodes_weekly_instars.csv");
   if (!file) {
