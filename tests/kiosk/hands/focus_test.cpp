@@ -1,7 +1,5 @@
 #include "kiosk/hands/focus.hpp"
 
-#include <set>
-
 #include "tests/frame.hpp"
 
 using namespace rackside;
@@ -35,25 +33,4 @@ TEST_CASE("where nothing lies that way, the keys go on in order, round the end")
   CHECK(next_focus(scene, 8, Direction::Down) == 0);
   CHECK(next_focus(scene, 0, Direction::Left) == 8);
   CHECK_FALSE(next_focus(Scene{}, std::nullopt, Direction::Down));
-}
-
-TEST_CASE("every place can be reached with the arrow keys, wherever the places are") {
-  rc::prop("all targets are reached from the first", [] {
-    Scene scene;
-    const int count = *rc::gen::inRange(1, 15);
-    for (int i = 0; i < count; ++i) {
-      const double x = *rc::gen::inRange(0, 20) * 60.0;
-      const double y = *rc::gen::inRange(0, 12) * 60.0;
-      scene.targets.push_back({{x, y, 50, 50}, "", Tick{}});
-    }
-    std::set<std::size_t> reached{0};
-    for (std::size_t before = 0; before != reached.size();) {
-      before = reached.size();
-      for (const std::size_t from : std::set(reached))
-        for (const Direction way :
-             {Direction::Left, Direction::Right, Direction::Up, Direction::Down})
-          reached.insert(*next_focus(scene, from, way));
-    }
-    RC_ASSERT(reached.size() == scene.targets.size());
-  });
 }

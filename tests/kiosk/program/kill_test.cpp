@@ -172,8 +172,13 @@ TEST_CASE("a printed label held before the camera opens its tub") {
               said) == 0);
   std::filesystem::create_directory(desk->folder() / "frames");
   desk->start_kiosk({"--frames", (desk->folder() / "frames").string()});
-  // Moved into the folder whole, as a camera program would leave it there.
-  std::filesystem::rename(picture, desk->folder() / "frames" / "1.png");
+  // The label as a camera sees it, its symbol in the middle; moved into the folder whole, as a
+  // camera program would leave it there.
+  const auto frame = desk->folder() / "frame.png";
+  REQUIRE(run({"convert", picture.string(), "-gravity", "West", "-crop", "150x150+0+0", "+repage",
+               "-gravity", "Center", "-background", "white", "-extent", "640x480", frame.string()},
+              said) == 0);
+  std::filesystem::rename(frame, desk->folder() / "frames" / "1.png");
   std::this_thread::sleep_for(3s);
   desk->scan(action_code(Action::Misted));
   REQUIRE(desk->tells("Saved: misted."));

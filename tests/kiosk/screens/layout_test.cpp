@@ -1,10 +1,12 @@
 // Every screen at every size, measured: nothing clipped, nothing on top of something else, nothing
 // too small to hit, nothing too faint to read.
 
+#include <set>
 #include <sstream>
 
 #include "fonts/font_files.hpp"
 #include "kiosk/draw/font_book.hpp"
+#include "kiosk/hands/focus.hpp"
 #include "kiosk/screens/screens.hpp"
 #include "tests/frame.hpp"
 #include "tests/kiosk/screens/collections.hpp"
@@ -138,6 +140,25 @@ TEST_CASE("words that must be read are tall enough at arm's length") {
           text.style.pixels * fonts().capital_height(text.style.face) / panel.pixels_per_mm;
       if (capital < 2.19) broken << where << ": \"" << text.text << "\" " << capital << " mm\n";
     }
+  });
+  INFO(broken.str());
+  CHECK(broken.str().empty());
+}
+
+TEST_CASE("the arrow keys reach every place to touch") {
+  std::ostringstream broken;
+  everywhere([&](const Scene& scene, const Panel&, const std::string& where) {
+    std::set<std::size_t> reached{0};
+    for (std::size_t before = 0; before != reached.size();) {
+      before = reached.size();
+      for (const std::size_t from : std::set(reached))
+        for (const Direction way :
+             {Direction::Left, Direction::Right, Direction::Up, Direction::Down})
+          reached.insert(next_focus(scene, from, way).value_or(0));
+    }
+    for (std::size_t i = 0; i < scene.targets.size(); ++i)
+      if (!reached.contains(i))
+        broken << where << ": \"" << scene.targets[i].word << "\" is out of reach\n";
   });
   INFO(broken.str());
   CHECK(broken.str().empty());
