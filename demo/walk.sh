@@ -27,7 +27,7 @@ SDL_VIDEODRIVER=x11 build/bin/rackside --log "$log" --window "$size" --palette "
 kiosk=$!
 xdotool search --sync --onlyvisible --name Rackside >/dev/null
 
-scan() { xdotool type --delay 4 "$1"$'\n'; sleep 0.7; }
+scan() { xdotool type --args 1 --delay 4 "$1" key Return; sleep 0.7; }
 picture() {
   xdotool mousemove 0 0
   sleep 0.3

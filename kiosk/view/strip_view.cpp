@@ -47,12 +47,27 @@ double quantile(const Forecast& forecast, double probability) {
   return forecast.next_moult[index];
 }
 
+// The mean over the days around each: the forecast reckons in steps that grow with the distance,
+// and an edge in the curve would say something that nobody knows.
+std::vector<double> smoothed(const std::vector<double>& values, double first_day) {
+  std::vector<double> sums{0};
+  for (const double value : values) sums.push_back(sums.back() + value);
+  std::vector<double> result;
+  for (std::size_t i = 0; i < values.size(); ++i) {
+    const double distance = std::abs(first_day + static_cast<double>(i));
+    const auto reach = static_cast<std::size_t>(1 + distance * 0.04);
+    const std::size_t from = i < reach ? 0 : i - reach;
+    const std::size_t to = std::min(values.size(), i + reach + 1);
+    result.push_back((sums[to] - sums[from]) / static_cast<double>(to - from));
+  }
+  return result;
+}
+
 StripDensity density_of(const MoultDensity& days, double today) {
   StripDensity result;
-  for (std::size_t i = 0; i < days.a_day.size(); ++i) {
+  result.density = smoothed(smoothed(days.a_day, days.first_day), days.first_day);
+  for (std::size_t i = 0; i < days.a_day.size(); ++i)
     result.day.push_back(today + days.first_day + static_cast<double>(i) + 0.5);
-    result.density.push_back(days.a_day[i]);
-  }
   result.q05 = today + days.nine_tenths[0];
   result.q25 = today + days.half[0];
   result.median = today + days.median;

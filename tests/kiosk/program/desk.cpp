@@ -73,8 +73,8 @@ void Desk::xdotool(std::vector<std::string> words) const {
   (void)run(std::move(words), ignored, {display_});
 }
 
-void Desk::scan(const Code& code) {
-  xdotool({"type", "--delay", "4", std::string(code.text()) + "\n"});
+void Desk::scan(const std::string& text) {
+  xdotool({"type", "--args", "1", "--delay", "4", text, "key", "Return"});
 }
 
 void Desk::type(const std::string& text) { xdotool({"type", "--delay", "120", text}); }

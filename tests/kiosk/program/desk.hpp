@@ -25,7 +25,8 @@ class Desk {
   void kill_kiosk() { kiosk_.kill(); }
 
   /// As a keyboard-wedge scanner does: a burst of keys and Enter.
-  void scan(const Code& code);
+  void scan(const std::string& text);
+  void scan(const Code& code) { scan(std::string(code.text())); }
   void type(const std::string& text);
   void key(const std::string& name);
   void click(double x, double y);

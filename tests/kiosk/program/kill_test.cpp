@@ -146,8 +146,9 @@ TEST_CASE("a person's typing and a foreign label do no harm to the real program"
   desk->type("hello");
   desk->scan(tubs[0]);
   std::this_thread::sleep_for(300ms);
-  (void)desk->type("T");
-  std::string said;
+  desk->scan("https://example.org/not-ours");
+  CHECK(desk->tells("This label is not one of ours."));
+  desk->type("T");
   desk->key("Escape");
   desk->scan(tubs[4]);
   std::this_thread::sleep_for(300ms);
