@@ -13,7 +13,15 @@ mkdir -p "$pictures"
 work="$(mktemp -d)"
 told="$work/told"
 : >"$told"
-trap 'kill "$kiosk" "$screen" 2>/dev/null || true; rm -rf "$work"' EXIT
+clear_away() {
+  # The kiosk first: it must not lose its display before it has ended.
+  kill "$kiosk" 2>/dev/null && wait "$kiosk" || true
+  kill "$screen" 2>/dev/null || true
+  rm -rf "$work"
+}
+kiosk=
+screen=
+trap clear_away EXIT
 
 exec 3<>"$work/number"
 Xvfb -displayfd 3 -screen 0 "${size}x24" -nolisten tcp >/dev/null 2>&1 &

@@ -47,15 +47,13 @@ double quantile(const Forecast& forecast, double probability) {
   return forecast.next_moult[index];
 }
 
-// The mean over the days around each: the forecast reckons in steps that grow with the distance,
-// and an edge in the curve would say something that nobody knows.
-std::vector<double> smoothed(const std::vector<double>& values, double first_day) {
+// The mean over the days around each: the forecast reckons in steps, and an edge in the curve would
+// say something that nobody knows.
+std::vector<double> smoothed(const std::vector<double>& values, std::size_t reach) {
   std::vector<double> sums{0};
   for (const double value : values) sums.push_back(sums.back() + value);
   std::vector<double> result;
   for (std::size_t i = 0; i < values.size(); ++i) {
-    const double distance = std::abs(first_day + static_cast<double>(i));
-    const auto reach = static_cast<std::size_t>(1 + distance * 0.04);
     const std::size_t from = i < reach ? 0 : i - reach;
     const std::size_t to = std::min(values.size(), i + reach + 1);
     result.push_back((sums[to] - sums[from]) / static_cast<double>(to - from));
@@ -65,7 +63,9 @@ std::vector<double> smoothed(const std::vector<double>& values, double first_day
 
 StripDensity density_of(const MoultDensity& days, double today) {
   StripDensity result;
-  result.density = smoothed(smoothed(days.a_day, days.first_day), days.first_day);
+  // A sixth of the middle half on each side, twice: no wider than what the eye takes for one bump.
+  const auto reach = static_cast<std::size_t>(1 + (days.half[1] - days.half[0]) / 6);
+  result.density = smoothed(smoothed(days.a_day, reach), reach);
   for (std::size_t i = 0; i < days.a_day.size(); ++i)
     result.day.push_back(today + days.first_day + static_cast<double>(i) + 0.5);
   result.q05 = today + days.nine_tenths[0];
