@@ -20,8 +20,10 @@ void tub_row(Composer& composer, Box row, const RoundLine& line) {
   if (line.code) composer.touch(row, line.code->grouped(), OpenTub{*line.code});
   composer.rule(row);
   row.take_top(composer.mm(0.6));
-  const double wide = line.quiet ? composer.mm(26) : composer.mm(14);
-  composer.text(row.take_left(wide), line.position, composer.style(Step::Species, Face::Code),
+  const Style position = composer.style(Step::Species, Face::Code);
+  const double wide =
+      std::max(composer.mm(14), composer.width(line.position, position) + composer.mm(2));
+  composer.text(row.take_left(std::min(wide, row.width * 0.3)), line.position, position,
                 line.done || line.quiet ? Ink::Soft : Ink::Accent);
   if (line.code)
     composer.text(row.take_right(composer.mm(26)), line.code->grouped(),
