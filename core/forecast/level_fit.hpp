@@ -22,8 +22,8 @@ struct LevelModel {
   std::array<double, stages> start_variance{};  // what is still unknown about `start`
   double drift_variance = 0;                    // ... about the drift of growing animals
   double scatter_variance = 0, adult_scatter_variance = 0;  // ... about the log of their scatter
-  std::map<std::string, SpeciesShift> shifts;   // of species that were learnt from
-  SpeciesShift unknown_species;                 // of any other: variances only
+  std::map<std::string, SpeciesShift> shifts;               // of species that were learnt from
+  SpeciesShift unknown_species;                             // of any other: variances only
   double log_posterior = 0;
 
   /// Growth from the traits stands in for what was never seen.
@@ -31,9 +31,6 @@ struct LevelModel {
   [[nodiscard]] LevelFilter filter(const std::string& species, Stage stage,
                                    std::optional<int> instar) const;
 };
-
-/// The parameters before the log has said anything.
-[[nodiscard]] LevelParameters prior_parameters(const CyclePriors& priors);
 
 /// Of all histories under `model`.
 [[nodiscard]] double log_likelihood(std::span<const SpeciesHistories> histories,
