@@ -11,8 +11,8 @@ namespace {
 // No moult is looked for sooner after another: days, or a share of a very short cycle.
 constexpr double shortest_cycle = 6;
 constexpr double shortest_share = 0.35;
-constexpr double widest_past = 14;    // days, of a cell; wider where nothing is on record for years
-constexpr double most_past = 45;      // cells, about
+constexpr double widest_past = 14;  // days, of a cell; wider where nothing is on record for years
+constexpr double most_past = 45;    // cells, about
 
 double mixture_cdf(const LengthMixture& mixture, double noise, double length) {
   if (length <= 0) return 0;
@@ -84,9 +84,8 @@ Cells lay_cells(const Character& character, const RunningCycle& cycle, double as
   Cells cells;
   const double shortest =
       std::min(shortest_cycle, shortest_share * std::exp(character.length[0].mean));
-  const double first = cycle.from_arrival
-                           ? cycle.start()
-                           : std::max(cycle.start_latest, cycle.start() + shortest);
+  const double first =
+      cycle.from_arrival ? cycle.start() : std::max(cycle.start_latest, cycle.start() + shortest);
   add_past(cells, first, as_of);
   add_future(cells, std::max(first, as_of), as_of, horizon(character, cycle, as_of));
   weigh_by_length(cells, character, cycle);
