@@ -42,7 +42,7 @@ void LevelFilter::list_ways() {
   const double three = two + grow * grow;
   const double squares = 1 + grow * grow;
   ways_ = {{{seen * (1 - p.wide_share), 0, variance, 0},
-            {seen * p.wide_share, 0, variance * p.wide_factor * p.wide_factor, 0},
+            {seen * p.wide_share, p.wide_lean, variance * p.wide_factor * p.wide_factor, 0},
             {p.unseen_share * seen, std::log(two), variance * squares / (two * two), 1},
             {p.unseen_share * p.unseen_share, std::log(three),
              variance * (squares + grow * grow * grow * grow) / (three * three), 2}}};
@@ -52,7 +52,8 @@ double LevelFilter::log_mean_scatter() const {
   const double variance = within() * within();
   const double factor = parameters_->wide_factor * parameters_->wide_factor;
   return std::log((1 - parameters_->wide_share) * std::exp(variance / 2) +
-                  parameters_->wide_share * std::exp(variance * factor / 2));
+                  parameters_->wide_share *
+                      std::exp(parameters_->wide_lean + variance * factor / 2));
 }
 
 double LevelFilter::drift_at(double level) const {
@@ -79,7 +80,7 @@ LengthMixture LevelFilter::length_of(const Level& level, std::size_t moults) con
   const double narrow = within() * std::exp(shift_.scatter_variance);
   const double wide = narrow * p.wide_factor;
   return {{{1 - p.wide_share, mean, std::sqrt(level.variance + narrow * narrow)},
-           {p.wide_share, mean, std::sqrt(level.variance + wide * wide)}}};
+           {p.wide_share, mean + p.wide_lean, std::sqrt(level.variance + wide * wide)}}};
 }
 
 double LevelFilter::observe(const LoggedCycle& cycle) {

@@ -28,6 +28,7 @@ struct LevelParameters {
   double within = 0;        // of growing animals
   double adult_within = 0;  // of those that came as adults
   double wide_share = 0, wide_factor = 1;
+  double wide_lean = 0;  // of the log: what is out of line is rather too long than too short
   double unseen_share = 0;
   std::array<double, stages> instar_reference{};
   /// What a straight drift misses at an instar that is known: some are longer than both neighbours.

@@ -32,9 +32,6 @@ struct LevelModel {
                                    std::optional<int> instar) const;
 };
 
-/// The parameters before the log has said anything.
-[[nodiscard]] LevelParameters prior_parameters(const CyclePriors& priors);
-
 /// Of all histories under `model`.
 [[nodiscard]] double log_likelihood(std::span<const SpeciesHistories> histories,
                                     const LevelModel& model);

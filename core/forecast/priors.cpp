@@ -48,6 +48,7 @@ CyclePriors read_cycle(const Node& cycle, const Node& moult) {
   priors.adult_within = prior(cycle["adult_within"]);
   priors.wide_share = prior(cycle["wide_share"]);
   priors.wide_factor = number(cycle["wide_share"], "factor");
+  priors.wide_lean = number(cycle["wide_share"], "lean");
   priors.species_level = number(cycle["species_level"], "value");
   priors.species_drift = number(cycle["species_drift"], "value");
   priors.species_adult = number(cycle["species_adult"], "value");

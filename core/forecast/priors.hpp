@@ -26,7 +26,7 @@ struct CyclePriors {
   Prior adult_within;
   Prior wide_share, unseen_share;
   double pull_reference = 0;  // days
-  double wide_factor = 0;
+  double wide_factor = 0, wide_lean = 0;
   double species_level = 0;
   double species_drift = 0;
   double species_adult = 0;

@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/forecast/level_fit.hpp"
+#include "core/forecast/level_numbers.hpp"
 #include "tests/frame.hpp"
 
 using namespace rackside;

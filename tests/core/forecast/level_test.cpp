@@ -8,6 +8,7 @@
 #include <sstream>
 
 #include "core/forecast/level_fit.hpp"
+#include "core/forecast/level_numbers.hpp"
 #include "core/forecast/maximise.hpp"
 #include "core/forecast/normal.hpp"
 #include "tests/frame.hpp"

@@ -1,0 +1,62 @@
+#include "core/forecast/level_rests.hpp"
+
+#include <algorithm>
+
+#include "core/forecast/species_shift.hpp"
+
+namespace rackside {
+namespace {
+
+constexpr int turns = 4;
+
+// What is left over of each finished cycle, given all that was known before it, with how much it
+// weighs and the instar it was in.
+template <class Visit>
+void each_rest(const LevelModel& model, std::span<const SpeciesHistories> histories,
+               const Visit& visit) {
+  for (const SpeciesHistories& species : histories)
+    for (const CycleHistory& animal : species.animals) {
+      LevelFilter filter(model.parameters, without_variance(model.shifts.at(species.species)),
+                         animal.stage, animal.instar);
+      for (const LoggedCycle& cycle : animal.cycles) {
+        const auto instar = filter.instar();
+        const double expected = filter.expected();
+        const double deviation = filter.length()[0].deviation;
+        filter.observe(cycle);
+        if (cycle.running || cycle.start == LoggedCycle::Start::Arrival) continue;
+        visit(instar, (cycle.low + cycle.high) / 2 - expected,
+              (1 - filter.hid_a_moult()) / (deviation * deviation + cycle.noise));
+      }
+    }
+}
+
+}  // namespace
+
+void find_scale(LevelModel& model, std::span<const SpeciesHistories> histories) {
+  for (int turn = 0; turn < turns; ++turn) {
+    double weight = 1, sum = 0;
+    each_rest(model, histories, [&](auto, double rest, double precision) {
+      weight += precision;
+      sum += precision * rest;
+    });
+    for (double& start : model.parameters.start) start += sum / weight;
+  }
+}
+
+void fit_instars(LevelModel& model, std::span<const SpeciesHistories> histories, double spread) {
+  const double held = 1 / (spread * spread);
+  for (int turn = 0; turn < turns; ++turn) {
+    std::array<double, instars> weight{}, sum{};
+    each_rest(model, histories, [&](auto instar, double rest, double precision) {
+      if (!instar) return;
+      weight[std::min(*instar, instars - 1)] += precision;
+      sum[std::min(*instar, instars - 1)] += precision * rest;
+    });
+    for (std::size_t i = 0; i < instars; ++i) {
+      double& at = model.parameters.at_instar[i];
+      if (weight[i] > 0) at = (weight[i] * at + sum[i]) / (weight[i] + held);
+    }
+  }
+}
+
+}  // namespace rackside

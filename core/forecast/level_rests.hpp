@@ -1,0 +1,18 @@
+#pragma once
+// What the straight line of lengths leaves over, cycle by cycle, and what is learnt from that at
+// once: the scale of all lengths, and the instars that are off the line.
+
+#include <span>
+
+#include "core/forecast/level_fit.hpp"
+
+namespace rackside {
+
+/// Brings all starts near the log at once, however far from the priors its animals are; the climb
+/// from there is short.
+void find_scale(LevelModel& model, std::span<const SpeciesHistories> histories);
+
+/// Shrunken means of what is left over at each instar, given all the rest. `spread` is the prior's.
+void fit_instars(LevelModel& model, std::span<const SpeciesHistories> histories, double spread);
+
+}  // namespace rackside
