@@ -1,6 +1,7 @@
 #include "core/clock/system_clock.hpp"
 
 #include <ctime>
+#include <mutex>
 
 namespace rackside {
 
@@ -12,6 +13,9 @@ Moment SystemClock::now() {
 }
 
 minutes SystemClock::offset_at(Instant instant) {
+  // The zone belongs to the whole program; the kiosk asks from several threads.
+  static std::mutex one_at_a_time;
+  const std::lock_guard lock(one_at_a_time);
   // localtime_r alone may go on with the zone it read first; tzset looks again, and reads the
   // zone's file only when it changed.
   tzset();

@@ -1,0 +1,109 @@
+// The two threads behind the screens: nothing that was tapped is lost between them.
+
+#include "kiosk/shell/effect_runner.hpp"
+
+#include <condition_variable>
+#include <mutex>
+
+#include "core/clock/system_clock.hpp"
+#include "core/store/sqlite_log.hpp"
+#include "tests/fakes/temporary_folder.hpp"
+#include "tests/frame.hpp"
+#include "tests/generators/events.hpp"
+
+using namespace rackside;
+using namespace rackside::tests;
+using namespace rackside::kiosk;
+
+namespace {
+
+// Waits for results as the loop does.
+class Mailbox {
+ public:
+  IntentQueue queue{[this] {
+    const std::lock_guard lock(mutex_);
+    woken_ = true;
+    changed_.notify_one();
+  }};
+
+  /// The next result of this kind; others are passed over.
+  template <class Kind>
+  Kind wait_for() {
+    for (;;) {
+      for (; !intents_.empty(); intents_.erase(intents_.begin()))
+        if (const auto* found = std::get_if<Kind>(&intents_.front())) {
+          Kind result = *found;
+          intents_.erase(intents_.begin());
+          return result;
+        }
+      std::unique_lock lock(mutex_);
+      changed_.wait(lock, [this] { return woken_; });
+      woken_ = false;
+      lock.unlock();
+      for (Intent& intent : queue.take()) intents_.push_back(std::move(intent));
+    }
+  }
+
+ private:
+  std::mutex mutex_;
+  std::condition_variable changed_;
+  bool woken_ = false;
+  std::vector<Intent> intents_;
+};
+
+Draft draft(std::int64_t order, Details details) {
+  return Draft{.id = event_number(order),
+               .by = "keeper",
+               .when = at_hour(static_cast<double>(order)),
+               .animal = animal_number(1),
+               .enclosure = tub_number(1),
+               .details = std::move(details),
+               .note = {}};
+}
+
+struct Machine {
+  TemporaryFolder folder;
+  SystemClock clock;
+  Mailbox mailbox;
+  std::optional<EffectRunner> runner;
+
+  Machine() {
+    auto writing = SqliteLog::open(folder / "log.db", Access::Write).value();
+    auto reading = SqliteLog::open(folder / "log.db", Access::Read).value();
+    runner.emplace(
+        EffectRunner::Needs{std::move(writing), std::move(reading), clock, mailbox.queue, [] {}});
+    runner->run(SaveDrafts{{draft(1, AnimalAdded{.key = "a"})}});
+  }
+};
+
+}  // namespace
+
+TEST_CASE("results come back in the order of the effects") {
+  Machine machine;
+  machine.runner->run(SaveDrafts{{draft(2, Misted{})}});
+  machine.runner->run(LoadHistory{tub_number(1), animal_number(1)});
+  CHECK(machine.mailbox.wait_for<Saved>().drafts.front().id == event_number(1));
+  CHECK(machine.mailbox.wait_for<Saved>().drafts.front().id == event_number(2));
+  CHECK(machine.mailbox.wait_for<HistoryLoaded>().events.value().size() == 2);
+}
+
+TEST_CASE("what is saved while everything is being read is in what was read") {
+  Machine machine;
+  for (int round = 0; round < 20; ++round) {
+    machine.runner->run(LoadOverview{});
+    machine.runner->run(SaveDrafts{{draft(10 + round, Offered{Outcome::Refused})}});
+    const auto ready = machine.mailbox.wait_for<OverviewReady>();
+    const AnimalState* animal = ready.overview.collection.animal(animal_number(1));
+    REQUIRE(animal != nullptr);
+    CHECK(animal->refusals_since_meal >= round);
+    CHECK(animal->refusals_since_meal <= round + 1);
+  }
+}
+
+TEST_CASE("everything that was to be saved is saved before the program ends") {
+  Machine machine;
+  for (int i = 0; i < 200; ++i) machine.runner->run(SaveDrafts{{draft(10 + i, Misted{})}});
+  machine.runner.reset();
+  auto log = SqliteLog::open(machine.folder / "log.db", Access::Read).value();
+  CHECK(log->read_animal(animal_number(1)).value().size() == 201);
+}
