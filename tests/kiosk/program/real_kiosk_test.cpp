@@ -48,6 +48,12 @@ std::vector<Code> furnish(const std::string& path) {
   return tubs;
 }
 
+std::optional<Desk> desk_or_skip() {
+  auto desk = Desk::open();
+  if (!desk) WARN("skipped: Xvfb or xdotool is not here");
+  return desk;
+}
+
 // Where the tile stands on the tub screen, worked out from the same layout.
 kiosk::Spot place_of(const std::string& word) {
   static const auto fonts = kiosk::FontBook::open(running_program()).value();
@@ -80,11 +86,8 @@ std::vector<std::string> standing_kinds(const std::string& path, int animal) {
 }  // namespace
 
 TEST_CASE("a round by scan, tap and card survives a power cut exactly as it was acknowledged") {
-  auto desk = Desk::open();
-  if (!desk) {
-    WARN("skipped: Xvfb or xdotool is not here");
-    return;
-  }
+  auto desk = desk_or_skip();
+  if (!desk) return;
   const auto tubs = furnish(desk->log());
   desk->start_kiosk();
 
@@ -136,11 +139,8 @@ TEST_CASE("a round by scan, tap and card survives a power cut exactly as it was 
 }
 
 TEST_CASE("a person's typing and a foreign label do no harm to the real program") {
-  auto desk = Desk::open();
-  if (!desk) {
-    WARN("skipped: Xvfb or xdotool is not here");
-    return;
-  }
+  auto desk = desk_or_skip();
+  if (!desk) return;
   const auto tubs = furnish(desk->log());
   desk->start_kiosk();
   desk->type("hello");
@@ -159,11 +159,8 @@ TEST_CASE("a person's typing and a foreign label do no harm to the real program"
 }
 
 TEST_CASE("a printed label held before the camera opens its tub") {
-  auto desk = Desk::open();
-  if (!desk) {
-    WARN("skipped: Xvfb or xdotool is not here");
-    return;
-  }
+  auto desk = desk_or_skip();
+  if (!desk) return;
   const auto tubs = furnish(desk->log());
   const auto picture = desk->folder() / "label.png";
   const std::string tub(tubs[6].text());
@@ -188,11 +185,8 @@ TEST_CASE("a printed label held before the camera opens its tub") {
 }
 
 TEST_CASE("a second kiosk on the same log is told so and leaves the first alone") {
-  auto desk = Desk::open();
-  if (!desk) {
-    WARN("skipped: Xvfb or xdotool is not here");
-    return;
-  }
+  auto desk = desk_or_skip();
+  if (!desk) return;
   const auto tubs = furnish(desk->log());
   desk->start_kiosk();
   std::string said;
