@@ -143,6 +143,9 @@ struct MarkOf {
   Mark operator()(const RuleSet&) const { return Mark::Written; }
   Mark operator()(const RoundStarted&) const { return Mark::Written; }
   Mark operator()(const RoundEnded&) const { return Mark::Written; }
+  Mark operator()(const PersonAdded&) const { return Mark::Written; }
+  Mark operator()(const PersonEnded&) const { return Mark::Written; }
+  Mark operator()(const PersonCame&) const { return Mark::Written; }
   Mark operator()(const Retracted&) const { return Mark::TakenBack; }
 };
 
