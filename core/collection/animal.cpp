@@ -89,6 +89,11 @@ struct Apply {
   void operator()(const PersonAdded&) const {}
   void operator()(const PersonEnded&) const {}
   void operator()(const PersonCame&) const {}
+  void operator()(const CoverPlanned&) const {}
+  void operator()(const CoverEnded&) const {}
+  void operator()(const CoverNote&) const {}
+  void operator()(const ContactSet&) const {}
+  void operator()(const Flagged&) const {}
   void operator()(const Retracted&) const {}
 
  private:

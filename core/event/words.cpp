@@ -13,6 +13,7 @@ constexpr std::array<std::string_view, 2> measures{"leg span", "carapace"};
 constexpr std::array<std::string_view, 3> scopes{"collection", "species", "animal"};
 constexpr std::array<std::string_view, 2> roles{"assistant", "keeper"};
 constexpr std::array<std::string_view, 2> arrivals{"badge", "picked"};
+constexpr std::array<std::string_view, 3> contacts{"keeper", "vet", "emergency"};
 
 template <class Enum, std::size_t N>
 std::optional<Enum> find_word(const std::array<std::string_view, N>& words, std::string_view word) {
@@ -30,6 +31,7 @@ std::string_view word_of(Measure measure) { return measures[static_cast<std::siz
 std::string_view word_of(RuleScope scope) { return scopes[static_cast<std::size_t>(scope)]; }
 std::string_view word_of(Role role) { return roles[static_cast<std::size_t>(role)]; }
 std::string_view word_of(Arrival arrival) { return arrivals[static_cast<std::size_t>(arrival)]; }
+std::string_view word_of(ContactKind kind) { return contacts[static_cast<std::size_t>(kind)]; }
 
 std::optional<Sex> sex_from_word(std::string_view word) { return find_word<Sex>(sexes, word); }
 std::optional<Stage> stage_from_word(std::string_view word) {
@@ -47,6 +49,9 @@ std::optional<RuleScope> rule_scope_from_word(std::string_view word) {
 std::optional<Role> role_from_word(std::string_view word) { return find_word<Role>(roles, word); }
 std::optional<Arrival> arrival_from_word(std::string_view word) {
   return find_word<Arrival>(arrivals, word);
+}
+std::optional<ContactKind> contact_kind_from_word(std::string_view word) {
+  return find_word<ContactKind>(contacts, word);
 }
 
 }  // namespace rackside

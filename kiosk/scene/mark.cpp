@@ -146,6 +146,11 @@ struct MarkOf {
   Mark operator()(const PersonAdded&) const { return Mark::Written; }
   Mark operator()(const PersonEnded&) const { return Mark::Written; }
   Mark operator()(const PersonCame&) const { return Mark::Written; }
+  Mark operator()(const CoverPlanned&) const { return Mark::Written; }
+  Mark operator()(const CoverEnded&) const { return Mark::Written; }
+  Mark operator()(const CoverNote&) const { return Mark::Written; }
+  Mark operator()(const ContactSet&) const { return Mark::Written; }
+  Mark operator()(const Flagged&) const { return Mark::Sign; }
   Mark operator()(const Retracted&) const { return Mark::TakenBack; }
 };
 
