@@ -4,7 +4,8 @@
 
 #include "core/care/condition.hpp"
 #include "core/care/findings.hpp"
-#include "core/care/wording.hpp"
+#include "core/words/dates.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside {
 namespace {
