@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include "core/care/steps.hpp"
-#include "core/care/wording.hpp"
+#include "core/words/dates.hpp"
 
 namespace rackside {
 

@@ -143,6 +143,11 @@ struct MarkOf {
   Mark operator()(const RuleSet&) const { return Mark::Written; }
   Mark operator()(const RoundStarted&) const { return Mark::Written; }
   Mark operator()(const RoundEnded&) const { return Mark::Written; }
+  Mark operator()(const CoverPlanned&) const { return Mark::Written; }
+  Mark operator()(const CoverEnded&) const { return Mark::Written; }
+  Mark operator()(const CoverNote&) const { return Mark::Written; }
+  Mark operator()(const ContactSet&) const { return Mark::Written; }
+  Mark operator()(const Flagged&) const { return Mark::Sign; }
   Mark operator()(const Retracted&) const { return Mark::TakenBack; }
 };
 
