@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/care/wording.hpp"
 #include "core/cover/days.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside {
 namespace {

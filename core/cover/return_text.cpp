@@ -2,12 +2,12 @@
 
 #include <iterator>
 
-#include "core/care/wording.hpp"
 #include "core/collection/place.hpp"
 #include "core/cover/cover_plan.hpp"
 #include "core/cover/cover_rules.hpp"
 #include "core/cover/days.hpp"
 #include "core/cover/return_report.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside {
 namespace {

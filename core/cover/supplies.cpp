@@ -6,7 +6,7 @@
 #include <cmath>
 #include <map>
 
-#include "core/care/wording.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside {
 namespace {

@@ -3,9 +3,9 @@
 #include <iterator>
 #include <nlohmann/json.hpp>
 
-#include "core/care/wording.hpp"
 #include "core/cover/days.hpp"
 #include "core/cover/supplies.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside {
 namespace {
