@@ -2,8 +2,8 @@
 
 #include <fmt/format.h>
 
-#include "core/care/wording.hpp"
 #include "core/event/words.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside::kiosk {
 namespace {
