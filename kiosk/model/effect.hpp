@@ -52,6 +52,10 @@ struct PrintLabels {
   std::string by;
   bool operator==(const PrintLabels&) const = default;
 };
+/// Ask the printing system. Answer: PrintersFound.
+struct FindPrinters {
+  bool operator==(const FindPrinters&) const = default;
+};
 /// Keep the settings, and let camera and printer follow them. Answer: SettingsKept.
 struct KeepSettings {
   Settings settings;
@@ -62,6 +66,6 @@ struct Quit {
 };
 
 using Effect = std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal,
-                            TidyLog, MakeBatch, PrintLabels, KeepSettings, Quit>;
+                            TidyLog, MakeBatch, PrintLabels, FindPrinters, KeepSettings, Quit>;
 
 }  // namespace rackside::kiosk

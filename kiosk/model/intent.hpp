@@ -181,6 +181,13 @@ struct LabelsPrinted {
   Result<std::string> outcome;
   bool operator==(const LabelsPrinted&) const = default;
 };
+/// Which printers and label sheets there are.
+struct PrintersFound {
+  std::vector<std::string> queues;
+  std::vector<std::string> sheets;
+  std::string sentence;  // why there is no printer; empty when there is one
+  bool operator==(const PrintersFound&) const = default;
+};
 /// The settings are in their file, or are not and hold until the kiosk is switched off.
 struct SettingsKept {
   std::optional<Error> problem;
@@ -191,11 +198,11 @@ struct Tick {
   bool operator==(const Tick&) const = default;
 };
 
-using Intent =
-    std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Shift, Ask, AnswerWith,
-                 Typed, Erase, Enter, Turn, TakeBack, SetOut, EndRound, NextValue, MakeTubs, SetUp,
-                 Leave, CodeRead, LabelRefused, ReaderSays, RosterLoaded, OverviewReady,
-                 ForecastReady, HistoryLoaded, Saved, TubsMade, LabelsPrinted, SettingsKept, Tick>;
+using Intent = std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Shift, Ask,
+                            AnswerWith, Typed, Erase, Enter, Turn, TakeBack, SetOut, EndRound,
+                            NextValue, MakeTubs, SetUp, Leave, CodeRead, LabelRefused, ReaderSays,
+                            RosterLoaded, OverviewReady, ForecastReady, HistoryLoaded, Saved,
+                            TubsMade, LabelsPrinted, PrintersFound, SettingsKept, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {

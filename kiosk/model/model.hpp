@@ -68,6 +68,7 @@ struct Model {
   std::string by;  // who is at the kiosk
 
   Settings settings;
+  std::optional<PrintersFound> printers;  // once setup has asked
 
   bool roster_known = false;
   bool overview_known = false;

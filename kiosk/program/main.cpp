@@ -136,7 +136,7 @@ int run(const Options& options) {
   EffectRunner runner({std::move(logs->writing), std::move(logs->reading), clock, written_ids,
                        results,
                        [&](const Settings& kept) { return write_settings(settings_file, kept); },
-                       print, [&] { running->stop(); }});
+                       print, [&] { return press.choices(); }, [&] { running->stop(); }});
   Loop loop({window.get(), renderer.get(), **fonts, clock, ids, results,
              [&](const Effect& effect) { runner.run(effect); }, tell});
   running = &loop;

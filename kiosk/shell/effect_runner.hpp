@@ -29,6 +29,7 @@ class EffectRunner {
     std::function<Result<void>(const Settings&)> keep_settings;  // on the writing thread
     // On the printing thread.
     std::function<Result<PrintOutcome>(const std::vector<LabelContent>&, const Settings&)> print;
+    std::function<PrintersFound()> find_printers;
     std::function<void()> quit;
   };
 

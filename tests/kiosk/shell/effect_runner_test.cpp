@@ -78,9 +78,10 @@ struct Machine {
       labels = contents;
       return outcome;
     };
-    runner.emplace(
-        EffectRunner::Needs{std::move(writing), std::move(reading), clock, ids, mailbox.queue,
-                            [](const Settings&) { return Result<void>{}; }, print, [] {}});
+    runner.emplace(EffectRunner::Needs{std::move(writing), std::move(reading), clock, ids,
+                                       mailbox.queue,
+                                       [](const Settings&) { return Result<void>{}; }, print,
+                                       [] { return PrintersFound{}; }, [] {}});
     runner->run(SaveDrafts{{draft(1, AnimalAdded{.key = "a"})}});
   }
 };
