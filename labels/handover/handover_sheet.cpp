@@ -21,7 +21,7 @@ constexpr FlowStyle number_style{Face::TextBold, 6.0, 0, 0.6, 8};
 
 void write_front(FlowWriter& page, const CoverPlan& plan, const Code& badge) {
   page.text(flow_title, plan.cover.who + " stands in");
-  page.text(flow_line, fmt::format("{}. Made on {}.", as_line(cover_words(plan.cover)),
+  page.text(flow_line, fmt::format("{} Made on {}.", as_line(cover_words(plan.cover)),
                                    day_name(plan.made.day())));
   page.codes({{badge, {"Scan this badge when you come.", badge.grouped()}}}, 2, badge_room);
 }
@@ -77,10 +77,18 @@ void write_moults(FlowWriter& page, const CoverPlan& plan) {
   }
 }
 
+std::string what_to_do(const CoverLine& line) {
+  std::string words = line.words;
+  for (const std::string& also : line.also) words += ' ' + also;
+  return words;
+}
+
 std::vector<std::string> more_of(const CoverLine& line) {
-  std::vector<std::string> more = line.also;
-  if (!line.only.empty()) more.push_back(fmt::format("Only {}.", line.only));
-  if (!line.otherwise.empty()) more.push_back(line.otherwise + ".");
+  std::vector<std::string> more;
+  std::string when = line.only.empty() ? std::string{} : fmt::format("Only {}.", line.only);
+  if (!line.otherwise.empty())
+    when += fmt::format("{}{}.", when.empty() ? "" : " ", line.otherwise);
+  if (!when.empty()) more.push_back(std::move(when));
   if (line.caution) more.push_back("Careful: " + *line.caution);
   return more;
 }
@@ -90,7 +98,8 @@ void write_visits(FlowWriter& page, const CoverDay& day) {
     page.text(flow_rack, fmt::format("{}: {}", rack_on_paper(part.rack),
                                      count_of(static_cast<int>(part.lines.size()), "tub")));
     for (const CoverLine& line : part.lines)
-      page.task(tub_on_paper(line.place, line.enclosure, line.name), line.words, more_of(line));
+      page.task(tub_on_paper(line.place, line.enclosure, line.name), what_to_do(line),
+                more_of(line));
   }
 }
 
