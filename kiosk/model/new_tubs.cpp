@@ -1,6 +1,8 @@
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
+#include <cctype>
 #include <charconv>
 
 #include "kiosk/model/steps.hpp"
@@ -76,6 +78,15 @@ std::optional<std::string> set_instar(BatchRequest& form, const std::string& tex
   return problem;
 }
 
+std::optional<std::string> set_species(BatchRequest& form, const std::string& text) {
+  const bool has_letter = std::ranges::any_of(text, [](const char c) {
+    return std::isalpha(static_cast<unsigned char>(c)) != 0 || (c & 0x80) != 0;
+  });
+  if (!text.empty() && !has_letter) return "A species is written in letters.";
+  form.species = with_capital(text);
+  return std::nullopt;
+}
+
 }  // namespace
 
 std::string new_tub_words(NewTubField field) {
@@ -115,7 +126,7 @@ std::string new_tub_value(const BatchRequest& form, NewTubField field) {
 std::optional<std::string> set_new_tub(BatchRequest& form, NewTubField field,
                                        const std::string& text) {
   switch (field) {
-    case NewTubField::Species: form.species = with_capital(text); break;
+    case NewTubField::Species: return set_species(form, text);
     case NewTubField::CommonName: form.common_name = text; break;
     case NewTubField::Count: return set_number(form.count, text, 1, most_in_a_batch);
     case NewTubField::Instar: return set_instar(form, text);
