@@ -38,6 +38,16 @@ struct ForecastAnimal {
 struct TidyLog {
   bool operator==(const TidyLog&) const = default;
 };
+/// Tell the codes that come into view, or every picture as well. Answers: CameraSeen, many.
+enum class Watching { Codes, EveryPicture };
+struct WatchCamera {
+  Watching watching = Watching::Codes;
+  bool operator==(const WatchCamera&) const = default;
+};
+/// Which cameras are plugged in? Answer: CamerasFound.
+struct FindCameras {
+  bool operator==(const FindCameras&) const = default;
+};
 /// Keep the settings, and let camera and printer follow them. Answer: SettingsKept.
 struct KeepSettings {
   Settings settings;
@@ -48,6 +58,6 @@ struct Quit {
 };
 
 using Effect = std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal,
-                            TidyLog, KeepSettings, Quit>;
+                            TidyLog, WatchCamera, FindCameras, KeepSettings, Quit>;
 
 }  // namespace rackside::kiosk

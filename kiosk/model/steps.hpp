@@ -42,6 +42,13 @@ void take_round(Model& model, std::optional<RoundSoFar> round);
 void on_erase(Model& model);
 [[nodiscard]] Effects on_enter(Model& model, const Stamp& stamp);
 
+// camera.cpp: setup's camera page
+/// The live picture begins and ends with the page.
+[[nodiscard]] Effects follow_screen(Model& model, ScreenName before);
+[[nodiscard]] Effects set_up(Model& model, const Settings& settings);
+void on_sight(Model& model, const CameraSight& sight);
+void on_cameras(Model& model, const CamerasFound& found);
+
 // loaded.cpp: what workers bring
 [[nodiscard]] Effects on_history(Model& model, const HistoryLoaded& loaded, const Stamp& stamp);
 [[nodiscard]] Effects on_roster(Model& model, const RosterLoaded& loaded);

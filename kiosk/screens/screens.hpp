@@ -18,6 +18,7 @@ void compose_keypad(Composer& composer, const Model& model);
 void compose_find(Composer& composer, const Model& model);
 void compose_drawer(Composer& composer, const Model& model);
 void compose_setup(Composer& composer, const Model& model);
+void compose_camera(Composer& composer, const Model& model);
 
 struct ScreenRow {
   ScreenName screen;
@@ -35,6 +36,7 @@ inline constexpr std::array screens{
     ScreenRow{ScreenName::Records, "records", compose_records},
     ScreenRow{ScreenName::Drawer, "the drawer", compose_drawer},
     ScreenRow{ScreenName::Setup, "setup", compose_setup},
+    ScreenRow{ScreenName::Camera, "camera", compose_camera},
 };
 
 /// The picture of the model on this panel.

@@ -35,7 +35,10 @@ void EffectRunner::run(const Effect& effect) {
       // A log that could not be tidied now is tidied later, or by itself when it must be.
       runner.writing_.add([&r = runner] { std::ignore = r.needs_.log->tidy(); });
     }
+    void operator()(const WatchCamera& e) const { runner.needs_.camera.watch(e.watching); }
+    void operator()(const FindCameras&) const { runner.needs_.camera.find_cameras(); }
     void operator()(const KeepSettings& e) const {
+      runner.needs_.camera.follow(e.settings);
       runner.writing_.add([&r = runner, e] {
         const auto kept = r.needs_.keep_settings(e.settings);
         r.needs_.results.post(SettingsKept{kept ? std::nullopt : std::optional(kept.error())});

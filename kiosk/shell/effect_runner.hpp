@@ -10,6 +10,7 @@
 #include "core/log/log_store.hpp"
 #include "core/overview/forecaster.hpp"
 #include "kiosk/model/effect.hpp"
+#include "kiosk/shell/camera_eye.hpp"
 #include "kiosk/shell/intent_queue.hpp"
 #include "kiosk/shell/job_thread.hpp"
 
@@ -22,6 +23,7 @@ class EffectRunner {
     std::unique_ptr<LogStore> reading_log;  // for the reading thread
     Clock& clock;
     IntentQueue& results;
+    CameraEye& camera;
     std::function<Result<void>(const Settings&)> keep_settings;  // on the writing thread
     std::function<void()> quit;
   };

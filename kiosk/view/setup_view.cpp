@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "kiosk/view/camera_page_view.hpp"
+
 namespace rackside::kiosk {
 namespace {
 
@@ -57,10 +59,17 @@ SetupRow motion_row(const Model& model) {
            choice(model, "off", &Settings::motion, Motion::Off)}};
 }
 
+SetupRow camera_row(const Model& model) {
+  return {"camera",
+          source_word(model.settings.camera),
+          {{"choose and aim", Show{ScreenName::Camera}, false}}};
+}
+
 }  // namespace
 
 std::vector<SetupRow> view_setup(const Model& model, double pixels_per_mm) {
-  return {palette_row(model), size_row(model, pixels_per_mm), blank_row(model), motion_row(model)};
+  return {palette_row(model), size_row(model, pixels_per_mm), blank_row(model), motion_row(model),
+          camera_row(model)};
 }
 
 }  // namespace rackside::kiosk

@@ -90,6 +90,8 @@ void TableKiosk::run(const kiosk::Effect& effect) {
         table.does(kiosk::ForecastReady{one->forecast, one->density});
     }
     void operator()(const kiosk::TidyLog&) const {}
+    void operator()(const kiosk::WatchCamera&) const {}
+    void operator()(const kiosk::FindCameras&) const {}
     void operator()(const kiosk::KeepSettings&) const {
       table.does(kiosk::SettingsKept{table.settings_not_kept});
     }
