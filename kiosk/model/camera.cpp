@@ -13,7 +13,7 @@ Effects follow_screen(Model& model, ScreenName before) {
 
 Effects set_up(Model& model, const Settings& settings) {
   if (model.camera && settings.camera != model.settings.camera) model.camera->sight.reset();
-  model.settings = settings;
+  take_settings(model, settings);
   return {KeepSettings{settings}};
 }
 

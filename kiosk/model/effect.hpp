@@ -6,6 +6,7 @@
 
 #include "core/event/event.hpp"
 #include "kiosk/settings/settings.hpp"
+#include "labels/batch/batch.hpp"
 
 namespace rackside::kiosk {
 
@@ -48,6 +49,23 @@ struct WatchCamera {
 struct FindCameras {
   bool operator==(const FindCameras&) const = default;
 };
+/// Draft the batch and write it. Answer: TubsMade.
+struct MakeBatch {
+  BatchRequest request;
+  bool operator==(const MakeBatch&) const = default;
+};
+/// Print labels for these tubs as the kiosk is set up, and record which came out. Answer:
+/// LabelsPrinted.
+struct PrintLabels {
+  std::vector<Code> tubs;
+  Settings settings;
+  std::string by;
+  bool operator==(const PrintLabels&) const = default;
+};
+/// Ask the printing system. Answer: PrintersFound.
+struct FindPrinters {
+  bool operator==(const FindPrinters&) const = default;
+};
 /// Keep the settings, and let camera and printer follow them. Answer: SettingsKept.
 struct KeepSettings {
   Settings settings;
@@ -58,6 +76,7 @@ struct Quit {
 };
 
 using Effect = std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal,
-                            TidyLog, WatchCamera, FindCameras, KeepSettings, Quit>;
+                            TidyLog, WatchCamera, FindCameras, MakeBatch, PrintLabels, FindPrinters,
+                            KeepSettings, Quit>;
 
 }  // namespace rackside::kiosk

@@ -19,7 +19,9 @@
 #include "kiosk/settings/settings_file.hpp"
 #include "kiosk/shell/camera_eye.hpp"
 #include "kiosk/shell/effect_runner.hpp"
+#include "kiosk/shell/label_press.hpp"
 #include "kiosk/shell/loop.hpp"
+#include "labels/printer/lp_printer.hpp"
 
 namespace rackside::kiosk {
 namespace {
@@ -125,9 +127,15 @@ int run(const Options& options) {
   };
   CameraEye eye(results, source_at);
   Loop* running = nullptr;
-  EffectRunner runner({std::move(logs->writing), std::move(logs->reading), clock, results, eye,
+  SystemIds written_ids(clock);
+  LabelPress press(logs->path, std::make_unique<LpPrinter>());
+  const auto print = [&](const std::vector<LabelContent>& contents, const Settings& as_set_up) {
+    return press.print(contents, as_set_up, clock.now());
+  };
+  EffectRunner runner({std::move(logs->writing), std::move(logs->reading), clock, written_ids,
+                       results, eye,
                        [&](const Settings& kept) { return write_settings(settings_file, kept); },
-                       [&] { running->stop(); }});
+                       print, [&] { return press.choices(); }, [&] { running->stop(); }});
   Loop loop({window.get(), renderer.get(), **fonts, clock, ids, results,
              [&](const Effect& effect) { runner.run(effect); },
              [&] { return eye.newest_picture(); }, tell});

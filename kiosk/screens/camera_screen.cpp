@@ -12,7 +12,7 @@ namespace rackside::kiosk {
 namespace {
 
 constexpr std::size_t pad_side = 3;
-constexpr double least_choice_mm = 30;
+constexpr double least_choice_mm = 24;
 
 // The largest box of the picture's shape in the middle of `box`.
 Box picture_place(const Box& box, int width, int height) {
@@ -54,9 +54,13 @@ void aim_frame(Composer& composer, const Box& place, const CameraSight& sight, c
           Ink::Accent, composer.mm(0.8));
 }
 
-void live_picture(Composer& composer, const Box& box, const Model& model) {
+void live_picture(Composer& composer, Box box, const Model& model, const std::string& trouble) {
   const auto& sight = model.camera ? model.camera->sight : std::nullopt;
-  if (!sight || sight->picture == 0) return composer.fill(box, Ink::Slip);
+  if (!trouble.empty() || !sight || sight->picture == 0) {
+    composer.rule(box);
+    box.take_top(composer.mm(gap_mm));
+    return composer.paragraph(box, trouble, composer.style(Step::Instruction), 4);
+  }
   const Box place = picture_place(box, sight->width, sight->height);
   composer.live(place, sight->picture);
   aim_frame(composer, place, *sight, model.settings.aim);
@@ -106,7 +110,7 @@ double pad_extent(const Composer& composer, double key_mm) {
 void compose_camera(Composer& composer, const Model& model) {
   const CameraPageView view = view_camera(model);
   Box box = page(composer);
-  heading(composer, box, "Camera");
+  heading(composer, box, "Camera", source_word(model.settings.camera));
   notice_line(composer, box, model.notice);
   const double gap = composer.mm(gap_mm);
   if (composer.panel().portrait()) {
@@ -124,10 +128,11 @@ void compose_camera(Composer& composer, const Model& model) {
   const Style words = composer.style(Step::Instruction, Face::Bold);
   Box line = box.take_top(2 * composer.line_height(words));
   composer.paragraph(line, view.says, words, 2);
+  box.take_top(gap);
   source_keys(composer, box.take_bottom(composer.mm(least_target_mm)), view.sources,
               model.list_page);
   box.take_bottom(gap);
-  live_picture(composer, box, model);
+  live_picture(composer, box, model, view.trouble);
 }
 
 }  // namespace rackside::kiosk

@@ -26,7 +26,7 @@ std::string says(const Model& model) {
   if (!sight)
     return model.settings.camera.empty() ? "No camera: codes come from a scanner or are typed."
                                          : "Waiting for the first picture.";
-  if (!sight->trouble.empty()) return sight->trouble;
+  if (!sight->trouble.empty()) return "No picture just now.";
   if (sight->code) return what_is_read(*sight);
   if (sight->guidance) return fmt::format("A label: {}.", guidance_words(*sight->guidance));
   if (!sight->read.empty()) return "A label that is not one of ours.";
@@ -80,7 +80,7 @@ std::vector<AimKey> aim_keys(const Model& model) {
           aim_key(model, "left", moved(-1, 0)),
           aim_key(model, "middle", {0.5, 0.5, now.side}),
           aim_key(model, "right", moved(1, 0)),
-          {"look again", LookForCameras{}},
+          {"search", LookForCameras{}},
           aim_key(model, "down", moved(0, 1)),
           aim_key(model, "whole", Aim{})};
 }
@@ -89,11 +89,13 @@ std::vector<AimKey> aim_keys(const Model& model) {
 
 CameraPageView view_camera(const Model& model) {
   if (!model.camera) return {};
-  return {says(model), sources(model), aim_keys(model)};
+  return {says(model), model.camera->sight ? model.camera->sight->trouble : std::string{},
+          sources(model), aim_keys(model)};
 }
 
 std::string source_word(const std::string& path) {
-  return path.empty() ? "none" : camera_label(path);
+  if (path.empty()) return "none";
+  return path == test_pattern_path ? "test" : camera_label(path);
 }
 
 }  // namespace rackside::kiosk

@@ -16,6 +16,7 @@ struct AimKey {
 
 struct CameraPageView {
   std::string says;                  // what the reader makes of the picture just now
+  std::string trouble;               // why there is no picture; empty: none
   std::vector<SetupChoice> sources;  // none, the test pattern, then the cameras
   std::vector<AimKey> aim_keys;      // three rows of three, as they lie around the middle
   bool operator==(const CameraPageView&) const = default;
@@ -23,7 +24,7 @@ struct CameraPageView {
 
 [[nodiscard]] CameraPageView view_camera(const Model& model);
 
-/// A source in a word or two: "none", "test pattern", "Shelf Eye 720p".
+/// A source in a word or two: "none", "test", "Shelf Eye 720p".
 [[nodiscard]] std::string source_word(const std::string& path);
 
 }  // namespace rackside::kiosk

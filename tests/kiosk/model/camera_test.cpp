@@ -13,9 +13,9 @@ namespace {
 
 // The model alone, and the effects of the last intent.
 struct Desk {
-  FixedClock clock{at_hour(0)};
+  FixedClock clock{at_hour(0).moment};
   CountingIds ids;
-  Model model = begin("keeper", at_hour(0)).first;
+  Model model = begin("keeper", at_hour(0).moment).first;
   std::vector<Effect> effects;
 
   void does(const Intent& intent) {

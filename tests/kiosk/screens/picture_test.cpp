@@ -51,7 +51,7 @@ TEST_CASE("every screen draws something in every palette at every size, and the 
   for (const Situation& situation : situations()) {
     const Model model = situation.model();
     for (const Panel& panel : panels()) {
-      const Scene scene = compose(model, panel, *fonts);
+      const kiosk::Scene scene = compose(model, panel, *fonts);
       for (const auto& [name, word] : palettes) {
         const Sheet sheet(panel);
         Canvas canvas(sheet.renderer.get(), *fonts, [&] { return camera; });

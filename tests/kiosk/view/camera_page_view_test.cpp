@@ -58,7 +58,8 @@ TEST_CASE("what the reader makes of the picture is said in a sentence") {
   sight.our_codes = 3;
   CHECK(view_camera(model).says.find("of 3") != std::string::npos);
   sight.trouble = "The camera does not answer.";
-  CHECK(view_camera(model).says == sight.trouble);
+  CHECK(view_camera(model).says == "No picture just now.");
+  CHECK(view_camera(model).trouble == sight.trouble);
   model.camera->sight.reset();
   CHECK(view_camera(model).says == "Waiting for the first picture.");
   model.settings.camera.clear();
@@ -68,11 +69,10 @@ TEST_CASE("what the reader makes of the picture is said in a sentence") {
 TEST_CASE("none, the test pattern and every camera can be chosen, the one that is away too") {
   Model model = looking();
   CHECK(words_of(view_camera(model).sources) ==
-        std::vector<std::string>{"none", "test pattern", "Shelf Eye 720p"});
+        std::vector<std::string>{"none", "test", "Shelf Eye 720p"});
   model.camera->plugged_in = {shelf_eye, "/dev/v4l/by-id/usb-Other-video-index0"};
   const auto sources = view_camera(model).sources;
-  CHECK(words_of(sources) ==
-        std::vector<std::string>{"none", "test pattern", "Shelf Eye 720p", "Other"});
+  CHECK(words_of(sources) == std::vector<std::string>{"none", "test", "Shelf Eye 720p", "Other"});
   CHECK(sources[2].chosen);
   CHECK(std::get<SetUp>(sources[0].intent).settings.camera.empty());
   CHECK(std::get<SetUp>(sources[3].intent).settings.camera ==
