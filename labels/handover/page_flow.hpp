@@ -60,11 +60,12 @@ struct FlowStyle {
   double size = 4.0;
   double indent = 0;  // from the left edge of the text
   double above = 0;   // white before it
-  double keep = 0;    // so much room below must be left on the page, else it begins the next one
+  double keep = 0;    // so much room below must be left on the page, else it begins the next one: a
+                      // heading stands with the first task below it
 };
 inline constexpr FlowStyle flow_title{Face::TextBold, 9.0, 0, 0, 40};
-inline constexpr FlowStyle flow_heading{Face::TextBold, 6.0, 0, 5, 26};
-inline constexpr FlowStyle flow_rack{Face::TextBold, 4.6, 0, 3, 18};
+inline constexpr FlowStyle flow_heading{Face::TextBold, 6.0, 0, 5, 44};
+inline constexpr FlowStyle flow_rack{Face::TextBold, 4.6, 0, 3, 30};
 inline constexpr FlowStyle flow_line{Face::Text, 4.0, 0, 0.8, 0};
 inline constexpr FlowStyle flow_strong{Face::TextBold, 4.0, 0, 1.6, 10};
 inline constexpr FlowStyle flow_small{Face::Text, 3.4, 0, 0.4, 0};
