@@ -12,6 +12,7 @@
 #include "core/forecast/forecast.hpp"
 #include "core/round/summary.hpp"
 #include "kiosk/model/intent.hpp"
+#include "labels/batch/batch.hpp"
 
 namespace rackside::kiosk {
 
@@ -31,6 +32,14 @@ struct UndoOffer {
   std::optional<Code> enclosure;
   std::string what;  // "refused"
   bool operator==(const UndoOffer&) const = default;
+};
+
+/// What is being answered in words, and how far.
+struct Asking {
+  Question question;
+  std::string text;
+  bool capital = false;  // the next letter
+  bool operator==(const Asking&) const = default;
 };
 
 /// The walk that is under way, or has just ended.
@@ -76,6 +85,9 @@ struct Model {
   std::optional<Code> awaited;  // scanned, unknown here, looked for in the log just now
   std::string keypad;           // characters of a half-entered code
   std::string find_words;       // what is looked for
+  std::optional<Asking> asking;
+  BatchRequest new_tubs;  // the form, half filled or not
+  bool making_tubs = false;
   int list_page = 0;
   bool list_turned = false;  // by hand; until then the round's list follows the walk
 

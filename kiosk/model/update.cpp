@@ -26,6 +26,32 @@ struct Step {
   Effects operator()(const NextResident&) const {
     return model.tub ? show_resident(model, model.tub->shown + 1) : Effects{};
   }
+  Effects operator()(const Shift&) const {
+    if (model.asking) model.asking->capital = !model.asking->capital;
+    return {};
+  }
+  Effects operator()(const Ask& i) const {
+    ask(model, i.question);
+    return {};
+  }
+  Effects operator()(const AnswerWith& i) const {
+    if (!model.asking) return {};
+    model.asking->text = i.text;
+    return answer(model, stamp);
+  }
+  Effects operator()(const NextValue& i) const {
+    next_value(model, i.field);
+    return {};
+  }
+  Effects operator()(const MakeTubs&) const { return make_tubs(model); }
+  Effects operator()(const TubsMade& i) const { return on_tubs_made(model, i); }
+  Effects operator()(const LabelsPrinted& i) const {
+    if (i.outcome)
+      tell(model, Tone::Done, *i.outcome);
+    else
+      tell(model, Tone::Problem, i.outcome.error().sentence);
+    return {};
+  }
   Effects operator()(const Typed& i) const { return on_typed(model, i.character, stamp); }
   Effects operator()(const Erase&) const {
     on_erase(model);
@@ -95,7 +121,9 @@ bool by_a_person(const Intent& intent) {
            std::holds_alternative<ForecastReady>(intent) ||
            std::holds_alternative<HistoryLoaded>(intent) || std::holds_alternative<Saved>(intent) ||
            std::holds_alternative<ReaderSays>(intent) ||
-           std::holds_alternative<SettingsKept>(intent) || std::holds_alternative<Tick>(intent));
+           std::holds_alternative<SettingsKept>(intent) ||
+           std::holds_alternative<TubsMade>(intent) ||
+           std::holds_alternative<LabelsPrinted>(intent) || std::holds_alternative<Tick>(intent));
 }
 
 }  // namespace

@@ -27,6 +27,8 @@ struct Settings {
   std::string camera;   // stable path of the device; empty: none
   Aim aim;              // where in its picture a label is looked for
   std::string printer;  // queue; empty: labels go into files
+  int printer_dpi = 300;
+  std::string label_sheet = "a4-5x13";
 
   bool operator==(const Settings&) const = default;
 };

@@ -17,6 +17,8 @@ namespace rackside::kiosk {
 namespace {
 
 constexpr double least_aim = 0.1;  // less of the picture than this holds no label
+constexpr int least_dpi = 150;
+constexpr int most_dpi = 2400;
 constexpr int most_minutes = 24 * 60;
 
 template <class Value>
@@ -70,6 +72,9 @@ Settings settings_of(const toml::table& file) {
     settings.blank_after = std::chrono::minutes{*minutes};
   settings.camera = file["camera"].value_or(std::string{});
   settings.printer = file["printer"].value_or(std::string{});
+  settings.label_sheet = file["label_sheet"].value_or(settings.label_sheet);
+  const auto dpi = file["printer_dpi"].value<int>();
+  if (dpi && *dpi >= least_dpi && *dpi <= most_dpi) settings.printer_dpi = *dpi;
   if (const auto* aim = file["aim"].as_table()) settings.aim = read_aim(*aim);
   return settings;
 }
@@ -81,6 +86,8 @@ toml::table table_of(const Settings& settings) {
       {"blank_after_minutes", static_cast<std::int64_t>(settings.blank_after.count())},
       {"camera", settings.camera},
       {"printer", settings.printer},
+      {"printer_dpi", settings.printer_dpi},
+      {"label_sheet", settings.label_sheet},
       {"aim",
        toml::table{{"x", settings.aim.x}, {"y", settings.aim.y}, {"side", settings.aim.side}}}};
   if (settings.pixels_per_mm) file.insert("pixels_per_mm", *settings.pixels_per_mm);

@@ -35,6 +35,8 @@ class TableKiosk {
   FixedClock clock;
   bool effects_wait = false;  // effects are kept back until `run_waiting`
   void run_waiting();
+  std::vector<kiosk::PrintLabels> labels_wanted;
+  Result<std::string> label_outcome = "1 label on 1 page: labels.pdf.";
   std::optional<Error> settings_not_kept;  // the answer of the settings file
 
  private:

@@ -181,6 +181,33 @@ const std::vector<Situation>& situations() {
        }},
       {"drawer", [] { return Shelf{}.show(ScreenName::Drawer); }},
       {"setup", [] { return Shelf{}.show(ScreenName::Setup); }},
+      {"new_tubs", [] { return Shelf{}.show(ScreenName::NewTubs); }},
+      {"new_tubs_filled",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::Show{ScreenName::NewTubs});
+         shelf.kiosk.does(kiosk::Ask{kiosk::AskNewTub{kiosk::NewTubField::Species}});
+         shelf.kiosk.does(kiosk::AnswerWith{longest});
+         shelf.kiosk.does(kiosk::Ask{kiosk::AskNewTub{kiosk::NewTubField::Count}});
+         shelf.kiosk.does(kiosk::AnswerWith{"4800"});
+         shelf.kiosk.does(kiosk::MakeTubs{});
+         return shelf.kiosk.model();
+       }},
+      {"words",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::Ask{kiosk::AskNewTub{kiosk::NewTubField::Species}});
+         for (const char* c : {"p", "s", "e"}) shelf.kiosk.does(kiosk::Typed{c});
+         return shelf.kiosk.model();
+       }},
+      {"words_refused",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::Ask{kiosk::AskNewTub{kiosk::NewTubField::Count}});
+         shelf.kiosk.does(
+             kiosk::AnswerWith{"many and a good deal more than anyone can count in a day"});
+         return shelf.kiosk.model();
+       }},
       {"find_nothing",
        [] {
          Shelf shelf;
