@@ -11,6 +11,7 @@
 #include "core/event/event.hpp"
 #include "core/overview/overview.hpp"
 #include "core/overview/round_so_far.hpp"
+#include "core/people/pin.hpp"
 #include "kiosk/model/question.hpp"
 #include "kiosk/settings/settings.hpp"
 
@@ -27,7 +28,11 @@ enum class ScreenName {
   Drawer,
   Setup,
   Words,
-  NewTubs
+  NewTubs,
+  Who,
+  Pin,
+  People,
+  Person
 };
 
 // People -------------------------------------------------------------------------------------
@@ -113,7 +118,31 @@ struct SetUp {
   Settings settings;
   bool operator==(const SetUp&) const = default;
 };
-/// Leaves the program. The shell asks for it on the window's close and on SIGTERM.
+/// Whoever has no badge at hand says who they are.
+struct PickPerson {
+  std::string name;
+  bool operator==(const PickPerson&) const = default;
+};
+/// Nobody is at the kiosk any more.
+struct StepAside {
+  bool operator==(const StepAside&) const = default;
+};
+struct OpenPerson {
+  std::string name;
+  bool operator==(const OpenPerson&) const = default;
+};
+/// The person that is open gets access, or has it no longer.
+struct GiveAccess {
+  bool operator==(const GiveAccess&) const = default;
+};
+struct EndAccess {
+  bool operator==(const EndAccess&) const = default;
+};
+/// Another PIN in the place of the one there is.
+struct ChangePin {
+  bool operator==(const ChangePin&) const = default;
+};
+/// Somebody wants to leave the program: the window's close, Alt-F4.
 struct Leave {
   bool operator==(const Leave&) const = default;
 };
@@ -142,9 +171,10 @@ struct ReaderSays {
 
 // Workers ------------------------------------------------------------------------------------
 
-/// The events of the roster kinds, folded: who lives where. Comes first, soon after the start.
+/// The events of the roster kinds, folded: who lives where, who works here. Comes first, soon after
+/// the start.
 struct RosterLoaded {
-  Result<Collection> collection;
+  Result<Roster> roster;
   bool operator==(const RosterLoaded&) const = default;
 };
 /// All events, folded, and the forecasts for them. Takes longer.
@@ -171,6 +201,24 @@ struct Saved {
   Result<std::vector<Event>> events;
   bool operator==(const Saved&) const = default;
 };
+/// Whether a PIN is set.
+struct PinFound {
+  Result<bool> set;
+  bool operator==(const PinFound&) const = default;
+};
+struct PinChecked {
+  Result<PinAnswer> answer;
+  bool operator==(const PinChecked&) const = default;
+};
+/// The new PIN holds from now on, or what there was holds on.
+struct PinKept {
+  std::optional<Error> problem;
+  bool operator==(const PinKept&) const = default;
+};
+/// The machine is to be switched off, or the service stopped: nobody is asked.
+struct Stop {
+  bool operator==(const Stop&) const = default;
+};
 /// The new tubs are in the log, or nothing was written.
 struct TubsMade {
   Result<std::vector<Code>> tubs;
@@ -194,8 +242,10 @@ struct Tick {
 using Intent =
     std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Shift, Ask, AnswerWith,
                  Typed, Erase, Enter, Turn, TakeBack, SetOut, EndRound, NextValue, MakeTubs, SetUp,
-                 Leave, CodeRead, LabelRefused, ReaderSays, RosterLoaded, OverviewReady,
-                 ForecastReady, HistoryLoaded, Saved, TubsMade, LabelsPrinted, SettingsKept, Tick>;
+                 PickPerson, StepAside, OpenPerson, GiveAccess, EndAccess, ChangePin, Leave,
+                 CodeRead, LabelRefused, ReaderSays, RosterLoaded, OverviewReady, ForecastReady,
+                 HistoryLoaded, Saved, PinFound, PinChecked, PinKept, Stop, TubsMade, LabelsPrinted,
+                 SettingsKept, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {

@@ -1,5 +1,6 @@
 #include "kiosk/model/update.hpp"
 
+#include "kiosk/model/permission.hpp"
 #include "kiosk/model/steps.hpp"
 
 namespace rackside::kiosk {
@@ -70,7 +71,27 @@ struct Step {
     model.settings = i.settings;
     return {KeepSettings{i.settings}};
   }
+  Effects operator()(const PickPerson& i) const { return pick_person(model, i.name, stamp); }
+  Effects operator()(const StepAside&) const {
+    step_aside(model);
+    go_home(model);
+    return {};
+  }
+  Effects operator()(const OpenPerson& i) const {
+    open_person(model, i.name);
+    return {};
+  }
+  Effects operator()(const GiveAccess&) const { return give_access(model, stamp); }
+  Effects operator()(const EndAccess&) const { return end_access(model, stamp); }
+  Effects operator()(const ChangePin&) const { return choose_pin(model); }
   Effects operator()(const Leave&) const { return {Quit{}}; }
+  Effects operator()(const Stop&) const { return {Quit{}}; }
+  Effects operator()(const PinFound& i) const {
+    on_pin_found(model, i);
+    return {};
+  }
+  Effects operator()(const PinChecked& i) const { return on_pin_checked(model, i, stamp); }
+  Effects operator()(const PinKept& i) const { return on_pin_kept(model, i, stamp); }
   Effects operator()(const CodeRead& i) const {
     Effects effects = on_code(model, i.text, stamp);
     if (i.our_codes > 1 && !model.notice)
@@ -96,7 +117,7 @@ struct Step {
     return {};
   }
   Effects operator()(const HistoryLoaded& i) const { return on_history(model, i, stamp); }
-  Effects operator()(const Saved& i) const { return on_saved(model, i); }
+  Effects operator()(const Saved& i) const { return on_saved(model, i, stamp); }
   Effects operator()(const SettingsKept& i) const {
     if (i.problem) tell(model, Tone::Problem, i.problem->sentence);
     return {};
@@ -110,6 +131,7 @@ struct Step {
     model.last_touched.reset();
     go_home(model);
     model.undo.reset();
+    model.pin_given.reset();
     // A new day changes forecasts and what is due, also when nothing was recorded.
     return {TidyLog{}, LoadOverview{}};
   }
@@ -120,6 +142,8 @@ bool by_a_person(const Intent& intent) {
            std::holds_alternative<OverviewReady>(intent) ||
            std::holds_alternative<ForecastReady>(intent) ||
            std::holds_alternative<HistoryLoaded>(intent) || std::holds_alternative<Saved>(intent) ||
+           std::holds_alternative<PinFound>(intent) || std::holds_alternative<PinChecked>(intent) ||
+           std::holds_alternative<PinKept>(intent) || std::holds_alternative<Stop>(intent) ||
            std::holds_alternative<ReaderSays>(intent) ||
            std::holds_alternative<SettingsKept>(intent) ||
            std::holds_alternative<TubsMade>(intent) ||
@@ -128,10 +152,29 @@ bool by_a_person(const Intent& intent) {
 
 }  // namespace
 
+Effects decide(Model& model, const Intent& intent, const Stamp& stamp) {
+  switch (permission(model, intent)) {
+    case Verdict::Allowed: return std::visit(Step{model, stamp}, intent);
+    case Verdict::AskWho: return ask_who(model, intent);
+    case Verdict::AskPin: return ask_pin(model, intent);
+    case Verdict::Refused: tell(model, Tone::Problem, refusal(model, intent)); return {};
+  }
+  return {};
+}
+
 Next update(Model model, const Intent& intent, const Stamp& stamp) {
   model.now = stamp.now;
-  if (by_a_person(intent)) model.last_touched = stamp.now;
-  Effects effects = std::visit(Step{model, stamp}, intent);
+  if (by_a_person(intent)) {
+    note_presence(model, stamp);
+    model.last_touched = stamp.now;
+  }
+  Effects effects = decide(model, intent, stamp);
+  if (!asks_first(model.screen)) {
+    // Nobody waits for an answer any more.
+    model.pin.reset();
+    model.wanted.reset();
+    model.new_person.reset();
+  }
   return {std::move(model), std::move(effects)};
 }
 
@@ -140,7 +183,7 @@ Next begin(std::string by, Moment now, Settings settings) {
   model.by = std::move(by);
   model.now = now;
   model.settings = std::move(settings);
-  return {std::move(model), {LoadRoster{}, LoadOverview{}}};
+  return {std::move(model), {FindPin{}, LoadRoster{}, LoadOverview{}}};
 }
 
 }  // namespace rackside::kiosk

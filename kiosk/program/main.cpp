@@ -9,6 +9,7 @@
 
 #include "core/clock/system_clock.hpp"
 #include "core/clock/system_ids.hpp"
+#include "core/pin_file/pin_file.hpp"
 #include "core/store/default_path.hpp"
 #include "core/store/kiosk_lock.hpp"
 #include "core/store/sqlite_log.hpp"
@@ -39,6 +40,8 @@ struct Sdl {
     // Real touch would otherwise come twice, as a finger and as a mouse.
     SDL_SetHint(SDL_HINT_TOUCH_MOUSE_EVENTS, "0");
     SDL_SetHint(SDL_HINT_MOUSE_TOUCH_EVENTS, "0");
+    // SDL would turn SIGTERM into a close of the window, which may ask for a PIN.
+    SDL_SetHint(SDL_HINT_NO_SIGNAL_HANDLERS, "1");
     SDL_SetHint(SDL_HINT_FRAMEBUFFER_ACCELERATION, "0");
     started = SDL_Init(SDL_INIT_VIDEO) == 0;
   }
@@ -74,6 +77,11 @@ Settings settings_for(const Options& options, const std::filesystem::path& file)
   if (options.pixels_per_mm) settings.pixels_per_mm = options.pixels_per_mm;
   if (!options.camera.empty()) settings.camera = options.camera;
   return settings;
+}
+
+// For what must not depend on a clock that can be set.
+Uptime uptime() {
+  return std::chrono::duration_cast<Uptime>(std::chrono::steady_clock::now().time_since_epoch());
 }
 
 struct Logs {
@@ -133,12 +141,13 @@ int run(const Options& options) {
   const auto print = [&](const std::vector<LabelContent>& contents, const Settings& as_set_up) {
     return press.print(contents, as_set_up, clock.now());
   };
-  EffectRunner runner({std::move(logs->writing), std::move(logs->reading), clock, written_ids,
-                       results,
-                       [&](const Settings& kept) { return write_settings(settings_file, kept); },
-                       print, [&] { running->stop(); }});
+  EffectRunner runner(
+      {std::move(logs->writing), std::move(logs->reading), clock, written_ids, results,
+       [&](const Settings& kept) { return write_settings(settings_file, kept); }, print,
+       std::make_unique<PinFile>(pin_path(logs->path), uptime), [&] { running->stop(); }});
   Loop loop({window.get(), renderer.get(), **fonts, clock, ids, results,
-             [&](const Effect& effect) { runner.run(effect); }, tell});
+             [&](const Effect& effect) { runner.run(effect); },
+             options.width == 0 ? WindowClose::Asks : WindowClose::Ends, tell});
   running = &loop;
   std::optional<CameraEye> eye;
   if (*frames) eye.emplace(std::move(*frames), settings.aim, results);

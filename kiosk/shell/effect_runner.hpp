@@ -10,6 +10,7 @@
 #include "core/clock/id_source.hpp"
 #include "core/log/log_store.hpp"
 #include "core/overview/forecaster.hpp"
+#include "core/people/pin.hpp"
 #include "kiosk/model/effect.hpp"
 #include "kiosk/shell/intent_queue.hpp"
 #include "kiosk/shell/job_thread.hpp"
@@ -29,6 +30,7 @@ class EffectRunner {
     std::function<Result<void>(const Settings&)> keep_settings;  // on the writing thread
     // On the printing thread.
     std::function<Result<PrintOutcome>(const std::vector<LabelContent>&, const Settings&)> print;
+    std::unique_ptr<PinKeeper> pin;  // on the writing thread
     std::function<void()> quit;
   };
 

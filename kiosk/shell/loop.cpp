@@ -82,7 +82,9 @@ void Loop::handle(const SDL_Event& event) {
     return Spot{static_cast<double>(x), static_cast<double>(y)};
   };
   switch (event.type) {
-    case SDL_QUIT: decide(Leave{}); break;
+    case SDL_QUIT:
+      decide(needs_.close == WindowClose::Asks ? Intent{Leave{}} : Intent{Stop{}});
+      break;
     case SDL_WINDOWEVENT:
       if (event.window.event == SDL_WINDOWEVENT_SIZE_CHANGED) measure_panel();
       if (event.window.event == SDL_WINDOWEVENT_EXPOSED) draw_again_ = true;

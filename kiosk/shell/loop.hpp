@@ -22,6 +22,8 @@ namespace rackside::kiosk {
 /// Wakes the loop; from any thread.
 void wake_loop();
 
+enum class WindowClose { Ends, Asks };
+
 class Loop {
  public:
   struct Needs {
@@ -32,6 +34,9 @@ class Loop {
     IdSource& ids;
     IntentQueue& results;
     std::function<void(const Effect&)> run_effect;
+    // What the window's close and Alt-F4 mean: in a window of a developer's desktop the program
+    // ends; over the whole screen somebody wants to leave.
+    WindowClose close = WindowClose::Ends;
     std::function<void(const Notice&)> tell;  // once for every notice, when it is on the screen
   };
 

@@ -8,6 +8,7 @@
 #include "core/clock/system_clock.hpp"
 #include "core/clock/system_ids.hpp"
 #include "core/store/sqlite_log.hpp"
+#include "tests/fakes/fake_pin_keeper.hpp"
 #include "tests/fakes/temporary_folder.hpp"
 #include "tests/frame.hpp"
 #include "tests/generators/events.hpp"
@@ -78,9 +79,10 @@ struct Machine {
       labels = contents;
       return outcome;
     };
-    runner.emplace(
-        EffectRunner::Needs{std::move(writing), std::move(reading), clock, ids, mailbox.queue,
-                            [](const Settings&) { return Result<void>{}; }, print, [] {}});
+    runner.emplace(EffectRunner::Needs{std::move(writing), std::move(reading), clock, ids,
+                                       mailbox.queue,
+                                       [](const Settings&) { return Result<void>{}; }, print,
+                                       std::make_unique<FakePinKeeper>(), [] {}});
     runner->run(SaveDrafts{{draft(1, AnimalAdded{.key = "a"})}});
   }
 };
