@@ -53,6 +53,10 @@ struct PrintLabels {
   std::string by;
   bool operator==(const PrintLabels&) const = default;
 };
+/// Ask the printing system. Answer: PrintersFound.
+struct FindPrinters {
+  bool operator==(const FindPrinters&) const = default;
+};
 /// Keep the settings, and let camera and printer follow them. Answer: SettingsKept.
 struct KeepSettings {
   Settings settings;
@@ -76,8 +80,8 @@ struct Quit {
   bool operator==(const Quit&) const = default;
 };
 
-using Effect =
-    std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal, TidyLog,
-                 MakeBatch, PrintLabels, KeepSettings, FindPin, CheckPin, KeepPin, Quit>;
+using Effect = std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal,
+                            TidyLog, MakeBatch, PrintLabels, FindPrinters, KeepSettings, FindPin,
+                            CheckPin, KeepPin, Quit>;
 
 }  // namespace rackside::kiosk

@@ -229,6 +229,13 @@ struct LabelsPrinted {
   Result<std::string> outcome;
   bool operator==(const LabelsPrinted&) const = default;
 };
+/// Which printers and label sheets there are.
+struct PrintersFound {
+  std::vector<std::string> queues;
+  std::vector<std::string> sheets;
+  std::string sentence;  // why there is no printer; empty when there is one
+  bool operator==(const PrintersFound&) const = default;
+};
 /// The settings are in their file, or are not and hold until the kiosk is switched off.
 struct SettingsKept {
   std::optional<Error> problem;
@@ -245,7 +252,7 @@ using Intent =
                  PickPerson, StepAside, OpenPerson, GiveAccess, EndAccess, ChangePin, Leave,
                  CodeRead, LabelRefused, ReaderSays, RosterLoaded, OverviewReady, ForecastReady,
                  HistoryLoaded, Saved, PinFound, PinChecked, PinKept, Stop, TubsMade, LabelsPrinted,
-                 SettingsKept, Tick>;
+                 PrintersFound, SettingsKept, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {

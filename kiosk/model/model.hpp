@@ -90,6 +90,7 @@ struct Model {
   std::string person;                     // whose page is open
 
   Settings settings;
+  std::optional<PrintersFound> printers;  // once setup has asked
 
   bool roster_known = false;
   bool overview_known = false;

@@ -101,6 +101,7 @@ struct GuardOf {
   Guard operator()(const Stop&) const { return Guard::Open; }
   Guard operator()(const TubsMade&) const { return Guard::Open; }
   Guard operator()(const LabelsPrinted&) const { return Guard::Open; }
+  Guard operator()(const PrintersFound&) const { return Guard::Open; }
   Guard operator()(const SettingsKept&) const { return Guard::Open; }
   Guard operator()(const Tick&) const { return Guard::Open; }
 };

@@ -36,6 +36,8 @@ void go_home(Model& model);
 [[nodiscard]] Effects end_round(Model& model, const Stamp& stamp);
 /// Makes the day's plan anew where it has gone stale.
 void refresh_plan(Model& model);
+/// How the kiosk is set up, where sentences are made.
+void take_settings(Model& model, Settings settings);
 void note_for_round(Model& model, const Event& event);
 void take_round(Model& model, std::optional<RoundSoFar> round);
 

@@ -13,6 +13,7 @@ struct Step {
   Effects operator()(const Record& i) const { return record(model, i.action, stamp); }
   Effects operator()(const Show& i) const {
     go_to(model, i.screen);
+    if (i.screen == ScreenName::Setup) return {FindPrinters{}};
     return {};
   }
   Effects operator()(const Close&) const {
@@ -68,7 +69,7 @@ struct Step {
   Effects operator()(const SetOut&) const { return set_out(model, stamp); }
   Effects operator()(const EndRound&) const { return end_round(model, stamp); }
   Effects operator()(const SetUp& i) const {
-    model.settings = i.settings;
+    take_settings(model, i.settings);
     return {KeepSettings{i.settings}};
   }
   Effects operator()(const PickPerson& i) const { return pick_person(model, i.name, stamp); }
@@ -118,6 +119,10 @@ struct Step {
   }
   Effects operator()(const HistoryLoaded& i) const { return on_history(model, i, stamp); }
   Effects operator()(const Saved& i) const { return on_saved(model, i, stamp); }
+  Effects operator()(const PrintersFound& i) const {
+    model.printers = i;
+    return {};
+  }
   Effects operator()(const SettingsKept& i) const {
     if (i.problem) tell(model, Tone::Problem, i.problem->sentence);
     return {};
@@ -138,16 +143,16 @@ struct Step {
 };
 
 bool by_a_person(const Intent& intent) {
-  return !(std::holds_alternative<RosterLoaded>(intent) ||
-           std::holds_alternative<OverviewReady>(intent) ||
-           std::holds_alternative<ForecastReady>(intent) ||
-           std::holds_alternative<HistoryLoaded>(intent) || std::holds_alternative<Saved>(intent) ||
-           std::holds_alternative<PinFound>(intent) || std::holds_alternative<PinChecked>(intent) ||
-           std::holds_alternative<PinKept>(intent) || std::holds_alternative<Stop>(intent) ||
-           std::holds_alternative<ReaderSays>(intent) ||
-           std::holds_alternative<SettingsKept>(intent) ||
-           std::holds_alternative<TubsMade>(intent) ||
-           std::holds_alternative<LabelsPrinted>(intent) || std::holds_alternative<Tick>(intent));
+  return !(
+      std::holds_alternative<RosterLoaded>(intent) ||
+      std::holds_alternative<OverviewReady>(intent) ||
+      std::holds_alternative<ForecastReady>(intent) ||
+      std::holds_alternative<HistoryLoaded>(intent) || std::holds_alternative<Saved>(intent) ||
+      std::holds_alternative<PinFound>(intent) || std::holds_alternative<PinChecked>(intent) ||
+      std::holds_alternative<PinKept>(intent) || std::holds_alternative<Stop>(intent) ||
+      std::holds_alternative<ReaderSays>(intent) || std::holds_alternative<SettingsKept>(intent) ||
+      std::holds_alternative<TubsMade>(intent) || std::holds_alternative<PrintersFound>(intent) ||
+      std::holds_alternative<LabelsPrinted>(intent) || std::holds_alternative<Tick>(intent));
 }
 
 }  // namespace
@@ -182,7 +187,7 @@ Next begin(std::string by, Moment now, Settings settings) {
   Model model;
   model.by = std::move(by);
   model.now = now;
-  model.settings = std::move(settings);
+  take_settings(model, std::move(settings));
   return {std::move(model), {FindPin{}, LoadRoster{}, LoadOverview{}}};
 }
 

@@ -144,7 +144,8 @@ int run(const Options& options) {
   EffectRunner runner(
       {std::move(logs->writing), std::move(logs->reading), clock, written_ids, results,
        [&](const Settings& kept) { return write_settings(settings_file, kept); }, print,
-       std::make_unique<PinFile>(pin_path(logs->path), uptime), [&] { running->stop(); }});
+       [&] { return press.choices(); }, std::make_unique<PinFile>(pin_path(logs->path), uptime),
+       [&] { running->stop(); }});
   Loop loop({window.get(), renderer.get(), **fonts, clock, ids, results,
              [&](const Effect& effect) { runner.run(effect); },
              options.width == 0 ? WindowClose::Asks : WindowClose::Ends, tell});

@@ -7,6 +7,7 @@
 #include <optional>
 #include <string>
 
+#include "core/words/wording.hpp"
 #include "labels/reader/aim.hpp"
 
 namespace rackside::kiosk {
@@ -21,6 +22,7 @@ inline constexpr double most_density = 40;
 
 struct Settings {
   PaletteName palette = PaletteName::Day;
+  Wording wording;
   std::optional<double> pixels_per_mm;   // none: as the display says, or a guess
   std::chrono::minutes blank_after{10};  // 0: never
   Motion motion = Motion::Shown;

@@ -64,6 +64,12 @@ Settings settings_of(const toml::table& file) {
   Settings settings;
   take_word(file, "palette", palette_words, settings.palette);
   take_word(file, "motion", motion_words, settings.motion);
+  if (const auto dates = date_style_of(file["dates"].value_or(std::string{})))
+    settings.wording.dates = *dates;
+  if (const auto unit = length_unit_of(file["lengths"].value_or(std::string{})))
+    settings.wording.units.length = *unit;
+  if (const auto unit = temperature_unit_of(file["temperatures"].value_or(std::string{})))
+    settings.wording.units.temperature = *unit;
   const auto density = file["pixels_per_mm"].value<double>();
   if (density && *density >= least_density && *density <= most_density)
     settings.pixels_per_mm = density;
@@ -83,6 +89,9 @@ toml::table table_of(const Settings& settings) {
   toml::table file{
       {"palette", word_of(palette_words, settings.palette)},
       {"motion", word_of(motion_words, settings.motion)},
+      {"dates", date_style_name(settings.wording.dates)},
+      {"lengths", unit_word(settings.wording.units.length)},
+      {"temperatures", unit_word(settings.wording.units.temperature)},
       {"blank_after_minutes", static_cast<std::int64_t>(settings.blank_after.count())},
       {"camera", settings.camera},
       {"printer", settings.printer},

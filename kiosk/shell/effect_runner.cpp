@@ -44,6 +44,9 @@ void EffectRunner::run(const Effect& effect) {
     void operator()(const PrintLabels& e) const {
       runner.writing_.add([&r = runner, e] { r.print_labels(e); });
     }
+    void operator()(const FindPrinters&) const {
+      runner.printing_.add([&r = runner] { r.needs_.results.post(r.needs_.find_printers()); });
+    }
     void operator()(const KeepSettings& e) const {
       runner.writing_.add([&r = runner, e] {
         const auto kept = r.needs_.keep_settings(e.settings);

@@ -30,6 +30,7 @@ class EffectRunner {
     std::function<Result<void>(const Settings&)> keep_settings;  // on the writing thread
     // On the printing thread.
     std::function<Result<PrintOutcome>(const std::vector<LabelContent>&, const Settings&)> print;
+    std::function<PrintersFound()> find_printers;
     std::unique_ptr<PinKeeper> pin;  // on the writing thread
     std::function<void()> quit;
   };

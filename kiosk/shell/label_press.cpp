@@ -40,12 +40,15 @@ Result<PrintOutcome> LabelPress::print(const std::vector<LabelContent>& contents
   return print_labels(contents, sheet, Proving::Each, destination, *printer_);
 }
 
-Result<std::vector<std::string>> LabelPress::sheets() const {
+PrintersFound LabelPress::choices() {
+  PrintersFound found;
+  const auto queues = printer_->queues();
+  if (!queues) found.sentence = queues.error().sentence;
+  if (queues)
+    for (const PrinterQueue& queue : *queues) found.queues.push_back(queue.name);
   const auto stock = stock_beside(log_);
-  if (!stock) return tl::unexpected(stock.error());
-  std::vector<std::string> names;
-  for (const Stock& one : *stock) names.push_back(one.name);
-  return names;
+  for (const Stock& one : stock ? *stock : built_in_stock()) found.sheets.push_back(one.name);
+  return found;
 }
 
 std::string print_words(const PrintOutcome& outcome) {

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "core/values/time.hpp"
-#include "kiosk/settings/settings.hpp"
+#include "kiosk/model/intent.hpp"
 #include "labels/label/label_content.hpp"
 #include "labels/printer/printer.hpp"
 #include "labels/printing/print_run.hpp"
@@ -24,10 +24,8 @@ class LabelPress {
   /// thread at a time. Errors: as print_labels; no such sheet.
   [[nodiscard]] Result<PrintOutcome> print(const std::vector<LabelContent>& contents,
                                            const Settings& settings, const Moment& now);
-  /// Errors: as Printer::queues.
-  [[nodiscard]] Result<std::vector<PrinterQueue>> printers() { return printer_->queues(); }
-  /// The names of the label sheets there are. Errors: as stock_beside.
-  [[nodiscard]] Result<std::vector<std::string>> sheets() const;
+  /// What can be chosen from.
+  [[nodiscard]] PrintersFound choices();
 
  private:
   std::filesystem::path log_;

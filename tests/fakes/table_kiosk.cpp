@@ -110,6 +110,7 @@ void TableKiosk::run(const kiosk::Effect& effect) {
       table.labels_wanted.push_back(e);
       table.does(kiosk::LabelsPrinted{table.label_outcome});
     }
+    void operator()(const kiosk::FindPrinters&) const { table.does(table.printers); }
     void operator()(const kiosk::KeepSettings&) const {
       table.does(kiosk::SettingsKept{table.settings_not_kept});
     }

@@ -79,10 +79,10 @@ struct Machine {
       labels = contents;
       return outcome;
     };
-    runner.emplace(EffectRunner::Needs{std::move(writing), std::move(reading), clock, ids,
-                                       mailbox.queue,
-                                       [](const Settings&) { return Result<void>{}; }, print,
-                                       std::make_unique<FakePinKeeper>(), [] {}});
+    runner.emplace(EffectRunner::Needs{
+        std::move(writing), std::move(reading), clock, ids, mailbox.queue,
+        [](const Settings&) { return Result<void>{}; }, print, [] { return PrintersFound{}; },
+        std::make_unique<FakePinKeeper>(), [] {}});
     runner->run(SaveDrafts{{draft(1, AnimalAdded{.key = "a"})}});
   }
 };
