@@ -22,6 +22,11 @@ struct Purpose {
     if (i.screen == ScreenName::Setup) return "setup";
     return i.screen == ScreenName::NewTubs ? "new tubs" : "people";
   }
+  std::string operator()(const CorrectTo& i) const {
+    if (i.action == Action::Died) return "recording a death";
+    return "putting somebody else's entry right";
+  }
+  std::string operator()(const CorrectDay&) const { return "putting somebody else's entry right"; }
   std::string operator()(const TakeBack&) const { return "taking back somebody else's entry"; }
   std::string operator()(const SetUp&) const { return "setup"; }
   std::string operator()(const MakeTubs&) const { return "new tubs"; }

@@ -29,10 +29,11 @@ enum class ScreenName {
   Setup,
   Words,
   NewTubs,
+  Correct,
   Who,
   Pin,
   People,
-  Person
+  Person,
 };
 
 // People -------------------------------------------------------------------------------------
@@ -96,6 +97,25 @@ struct Turn {
 struct TakeBack {
   EventId event;
   bool operator==(const TakeBack&) const = default;
+};
+/// Opens one record of the open animal, to put it right.
+struct LookAt {
+  EventId event;
+  bool operator==(const LookAt&) const = default;
+};
+/// It was this that happened, not what was recorded.
+struct CorrectTo {
+  Action action = Action::Took;
+  bool operator==(const CorrectTo&) const = default;
+};
+/// It happened so many days later than recorded; negative: earlier.
+struct CorrectDay {
+  int later = 0;
+  bool operator==(const CorrectDay&) const = default;
+};
+/// Shows the next kind of records only.
+struct NextFilter {
+  bool operator==(const NextFilter&) const = default;
 };
 /// Sets out on a round, or ends the one that is under way.
 struct SetOut {
@@ -246,18 +266,19 @@ struct Tick {
   bool operator==(const Tick&) const = default;
 };
 
-using Intent =
-    std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Shift, Ask, AnswerWith,
-                 Typed, Erase, Enter, Turn, TakeBack, SetOut, EndRound, NextValue, MakeTubs, SetUp,
-                 PickPerson, StepAside, OpenPerson, GiveAccess, EndAccess, ChangePin, Leave,
-                 CodeRead, LabelRefused, ReaderSays, RosterLoaded, OverviewReady, ForecastReady,
-                 HistoryLoaded, Saved, PinFound, PinChecked, PinKept, Stop, TubsMade, LabelsPrinted,
-                 PrintersFound, SettingsKept, Tick>;
+using Intent = std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Shift, Ask,
+                            AnswerWith, Typed, Erase, Enter, Turn, TakeBack, LookAt, CorrectTo,
+                            CorrectDay, NextFilter, SetOut, EndRound, NextValue, MakeTubs, SetUp,
+                            PickPerson, StepAside, OpenPerson, GiveAccess, EndAccess, ChangePin,
+                            Leave, CodeRead, LabelRefused, ReaderSays, RosterLoaded, OverviewReady,
+                            ForecastReady, HistoryLoaded, Saved, PinFound, PinChecked, PinKept,
+                            Stop, TubsMade, LabelsPrinted, PrintersFound, SettingsKept, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {
   Moment now;
-  EventId fresh;  // for the event that this intent may lead to
+  EventId fresh;       // for the event that this intent may lead to
+  EventId next_fresh;  // for a second one that goes with it; later than `fresh`
 
   bool operator==(const Stamp&) const = default;
 };

@@ -21,6 +21,10 @@ Guard guard_of_entry(const Model& model, EventId entry) {
   return own ? Guard::Entry : Guard::KeeperPin;
 }
 
+Guard guard_of_correction(const Model& model) {
+  return guard_of_entry(model, model.tub ? model.tub->corrected.value_or(EventId{}) : EventId{});
+}
+
 struct GuardOfQuestion {
   Guard operator()(const AskNewTub&) const { return Guard::Keepers; }
   Guard operator()(const AskPerson&) const { return Guard::KeeperPin; }
@@ -35,6 +39,7 @@ Guard guard_of_screen(const Model& model, ScreenName screen) {
     case ScreenName::Keypad:
     case ScreenName::Find:
     case ScreenName::Records:
+    case ScreenName::Correct:
     case ScreenName::Drawer:
     case ScreenName::Who:
     case ScreenName::Pin: return Guard::Open;
@@ -68,6 +73,12 @@ struct GuardOf {
   Guard operator()(const Enter&) const { return here(); }
   Guard operator()(const Turn&) const { return Guard::Open; }
   Guard operator()(const TakeBack& i) const { return guard_of_entry(model, i.event); }
+  Guard operator()(const LookAt&) const { return Guard::Open; }
+  Guard operator()(const CorrectTo& i) const {
+    return i.action == Action::Died ? Guard::KeeperPin : guard_of_correction(model);
+  }
+  Guard operator()(const CorrectDay&) const { return guard_of_correction(model); }
+  Guard operator()(const NextFilter&) const { return Guard::Open; }
   Guard operator()(const SetOut&) const { return Guard::Entry; }
   Guard operator()(const EndRound&) const { return Guard::Entry; }
   Guard operator()(const NextValue&) const { return Guard::Keepers; }

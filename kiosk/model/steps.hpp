@@ -31,6 +31,11 @@ void go_home(Model& model);
 [[nodiscard]] Effects take_back(Model& model, EventId event, const Stamp& stamp);
 [[nodiscard]] Effects on_saved(Model& model, const Saved& saved, const Stamp& stamp);
 
+// correct.cpp: a record that is not as it was
+void look_at(Model& model, EventId event);
+[[nodiscard]] Effects correct_to(Model& model, Action action, const Stamp& stamp);
+[[nodiscard]] Effects correct_day(Model& model, int later, const Stamp& stamp);
+
 // round.cpp: the walk along the racks
 [[nodiscard]] Effects set_out(Model& model, const Stamp& stamp);
 [[nodiscard]] Effects end_round(Model& model, const Stamp& stamp);

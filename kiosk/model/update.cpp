@@ -6,6 +6,11 @@
 namespace rackside::kiosk {
 namespace {
 
+RecordFilter after(RecordFilter filter) {
+  const bool last = filter == RecordFilter::Other;
+  return last ? RecordFilter::All : static_cast<RecordFilter>(static_cast<int>(filter) + 1);
+}
+
 struct Step {
   Model& model;
   const Stamp& stamp;
@@ -66,6 +71,17 @@ struct Step {
     return {};
   }
   Effects operator()(const TakeBack& i) const { return take_back(model, i.event, stamp); }
+  Effects operator()(const LookAt& i) const {
+    look_at(model, i.event);
+    return {};
+  }
+  Effects operator()(const CorrectTo& i) const { return correct_to(model, i.action, stamp); }
+  Effects operator()(const CorrectDay& i) const { return correct_day(model, i.later, stamp); }
+  Effects operator()(const NextFilter&) const {
+    if (model.tub) model.tub->filter = after(model.tub->filter);
+    model.list_page = 0;
+    return {};
+  }
   Effects operator()(const SetOut&) const { return set_out(model, stamp); }
   Effects operator()(const EndRound&) const { return end_round(model, stamp); }
   Effects operator()(const SetUp& i) const {

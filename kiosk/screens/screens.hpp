@@ -20,6 +20,7 @@ void compose_drawer(Composer& composer, const Model& model);
 void compose_setup(Composer& composer, const Model& model);
 void compose_words(Composer& composer, const Model& model);
 void compose_new_tubs(Composer& composer, const Model& model);
+void compose_correct(Composer& composer, const Model& model);
 void compose_who(Composer& composer, const Model& model);
 void compose_pin(Composer& composer, const Model& model);
 void compose_people(Composer& composer, const Model& model);
@@ -43,6 +44,7 @@ inline constexpr std::array screens{
     ScreenRow{ScreenName::Setup, "setup", compose_setup},
     ScreenRow{ScreenName::Words, "an answer", compose_words},
     ScreenRow{ScreenName::NewTubs, "new tubs", compose_new_tubs},
+    ScreenRow{ScreenName::Correct, "put it right", compose_correct},
     ScreenRow{ScreenName::Who, "who is there", compose_who},
     ScreenRow{ScreenName::Pin, "the PIN", compose_pin},
     ScreenRow{ScreenName::People, "people", compose_people},

@@ -179,6 +179,30 @@ const std::vector<Situation>& situations() {
          shelf.kiosk.does(kiosk::Record{Action::Undo});
          return shelf.show(ScreenName::Records);
        }},
+      {"records_meals",
+       [] {
+         Shelf shelf;
+         shelf.open_with_forecast();
+         shelf.kiosk.does(kiosk::Show{ScreenName::Records});
+         shelf.kiosk.does(kiosk::NextFilter{});
+         return shelf.kiosk.model();
+       }},
+      {"correct",
+       [] {
+         Shelf shelf;
+         shelf.open_with_forecast();
+         shelf.kiosk.does(kiosk::LookAt{shelf.kiosk.model().tub->history->back().id});
+         return shelf.kiosk.model();
+       }},
+      {"correct_signs",
+       [] {
+         Shelf shelf;
+         shelf.open_with_forecast();
+         shelf.kiosk.does(kiosk::Record{Action::DarkAbdomen});
+         shelf.kiosk.does(kiosk::LookAt{shelf.kiosk.model().tub->history->back().id});
+         shelf.kiosk.does(kiosk::CorrectDay{9});
+         return shelf.kiosk.model();
+       }},
       {"who",
        [] {
          Staff staff;
