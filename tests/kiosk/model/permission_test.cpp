@@ -58,6 +58,11 @@ std::vector<Expected> table(StaffedKiosk& kiosk) {
       {"a page", Turn{1}, open},
       {"somebody else's entry", TakeBack{kiosk.somebody_elses_entry()}, with_pin},
       {"an entry nobody knows", TakeBack{EventId{}}, with_pin},
+      {"a closer look", LookAt{kiosk.somebody_elses_entry()}, open},
+      {"nothing that could be put right", CorrectTo{Action::Misted}, with_pin},
+      {"put right as a death", CorrectTo{Action::Died}, with_pin},
+      {"nothing on another day", CorrectDay{-1}, with_pin},
+      {"another kind of records", NextFilter{}, open},
       {"set out", SetOut{}, entry},
       {"end the round", EndRound{}, entry},
       {"the form's values", NextValue{}, keepers},
@@ -172,6 +177,19 @@ TEST_CASE("an assistant takes back an entry of their own, not somebody else's") 
   CHECK(kiosk.log_of(kiosk.tub) == std::vector<std::string>{"misted"});
 }
 
+TEST_CASE("an assistant puts an entry of their own right, not somebody else's") {
+  StaffedKiosk kiosk;
+  kiosk.scans_badge("Oskar");
+  kiosk.scans(kiosk.tub);
+  kiosk.does(LookAt{kiosk.somebody_elses_entry()});
+  kiosk.does(CorrectTo{Action::WaterFilled});
+  CHECK_THAT(kiosk.notice(), Catch::Matchers::Contains("putting somebody else's entry right"));
+  kiosk.does(Record{Action::ShedFound});
+  kiosk.does(LookAt{kiosk.everything().back().id});
+  kiosk.does(CorrectTo{Action::MoultSeen});
+  CHECK(kiosk.log_of(kiosk.tub) == std::vector<std::string>{"misted", "moult"});
+}
+
 TEST_CASE("whoever scans their badge after somebody else finds no undo of theirs") {
   StaffedKiosk kiosk;
   kiosk.scans_badge("Ines");
@@ -196,6 +214,9 @@ Intent any_doing(StaffedKiosk& kiosk) {
   return *rc::gen::elementOf(std::vector<Intent>{Record{action},
                                                  Record{Action::Undo},
                                                  TakeBack{event.id},
+                                                 LookAt{event.id},
+                                                 CorrectTo{action},
+                                                 CorrectDay{-1},
                                                  Show{screen},
                                                  Close{},
                                                  OpenTub{kiosk.tub},
