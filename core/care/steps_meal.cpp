@@ -4,7 +4,8 @@
 
 #include "core/care/meals.hpp"
 #include "core/care/steps.hpp"
-#include "core/care/wording.hpp"
+#include "core/words/dates.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside {
 namespace {
@@ -53,6 +54,7 @@ Instruction offer(const Findings& f, Portion portion, std::vector<std::string> w
   PreyPlan prey = prey_for(f.animal, f.rules, portion, f.p_premoult);
   return Instruction{.task = small ? Task::OfferOneSmall : Task::Offer,
                      .urgency = Urgency::Due,
+                     .overdue = f.meal_due < f.today,
                      .sentence = small ? fmt::format("Offer {} and watch.", format_prey(prey))
                                        : fmt::format("Offer {}.", format_prey(prey)),
                      .why = std::move(why),
@@ -120,6 +122,7 @@ std::optional<Instruction> water_is_due(const Findings& f) {
   if (!f.water_due) return std::nullopt;
   return Instruction{.task = Task::MistAndCheckWater,
                      .urgency = Urgency::Due,
+                     .overdue = *f.days_since_water > f.rules.water_every,
                      .sentence = "Mist and check the water.",
                      .why = {fmt::format("Last water {}.", days_ago(*f.days_since_water))},
                      .next_due = f.today};

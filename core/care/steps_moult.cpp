@@ -4,7 +4,8 @@
 #include <cmath>
 
 #include "core/care/steps.hpp"
-#include "core/care/wording.hpp"
+#include "core/words/dates.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside {
 namespace {

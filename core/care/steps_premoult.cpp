@@ -3,7 +3,8 @@
 #include <cmath>
 
 #include "core/care/steps.hpp"
-#include "core/care/wording.hpp"
+#include "core/words/dates.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside {
 namespace {
@@ -61,6 +62,7 @@ std::optional<Instruction> is_in_premoult(const Findings& f) {
   if (look_now) {
     Instruction said{.task = Task::LookForShed,
                      .urgency = Urgency::Due,
+                     .overdue = f.days_since_seen.value_or(0) > look_every,
                      .sentence = "Look for a shed. Offer nothing.",
                      .why = std::move(why),
                      .next_due = next};

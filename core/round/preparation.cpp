@@ -6,7 +6,7 @@
 #include <cmath>
 
 #include "core/care/cautions.hpp"
-#include "core/care/wording.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside {
 namespace {

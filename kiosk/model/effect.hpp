@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/event/event.hpp"
+#include "kiosk/settings/settings.hpp"
 
 namespace rackside::kiosk {
 
@@ -37,11 +38,16 @@ struct ForecastAnimal {
 struct TidyLog {
   bool operator==(const TidyLog&) const = default;
 };
+/// Keep the settings, and let camera and printer follow them. Answer: SettingsKept.
+struct KeepSettings {
+  Settings settings;
+  bool operator==(const KeepSettings&) const = default;
+};
 struct Quit {
   bool operator==(const Quit&) const = default;
 };
 
-using Effect =
-    std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal, TidyLog, Quit>;
+using Effect = std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal,
+                            TidyLog, KeepSettings, Quit>;
 
 }  // namespace rackside::kiosk

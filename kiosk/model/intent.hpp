@@ -11,10 +11,11 @@
 #include "core/event/event.hpp"
 #include "core/overview/overview.hpp"
 #include "core/overview/round_so_far.hpp"
+#include "kiosk/settings/settings.hpp"
 
 namespace rackside::kiosk {
 
-enum class ScreenName { Round, Carry, Summary, Tub, Keypad, Find, Records };
+enum class ScreenName { Round, Carry, Summary, Tub, Keypad, Find, Records, Drawer, Setup };
 
 // People -------------------------------------------------------------------------------------
 
@@ -70,6 +71,11 @@ struct SetOut {
 };
 struct EndRound {
   bool operator==(const EndRound&) const = default;
+};
+/// The kiosk is to be set up like this from now on.
+struct SetUp {
+  Settings settings;
+  bool operator==(const SetUp&) const = default;
 };
 /// Leaves the program. The shell asks for it on the window's close and on SIGTERM.
 struct Leave {
@@ -129,15 +135,20 @@ struct Saved {
   Result<std::vector<Event>> events;
   bool operator==(const Saved&) const = default;
 };
+/// The settings are in their file, or are not and hold until the kiosk is switched off.
+struct SettingsKept {
+  std::optional<Error> problem;
+  bool operator==(const SettingsKept&) const = default;
+};
 /// Nothing but the passing of time.
 struct Tick {
   bool operator==(const Tick&) const = default;
 };
 
-using Intent =
-    std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Typed, Erase, Enter, Turn,
-                 TakeBack, SetOut, EndRound, Leave, CodeRead, LabelRefused, ReaderSays,
-                 RosterLoaded, OverviewReady, ForecastReady, HistoryLoaded, Saved, Tick>;
+using Intent = std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Typed, Erase,
+                            Enter, Turn, TakeBack, SetOut, EndRound, SetUp, Leave, CodeRead,
+                            LabelRefused, ReaderSays, RosterLoaded, OverviewReady, ForecastReady,
+                            HistoryLoaded, Saved, SettingsKept, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {

@@ -54,8 +54,11 @@ struct TubPage {
 
 struct Model {
   ScreenName screen = ScreenName::Round;
+  std::vector<ScreenName> trail;  // the way back from `screen`, the nearest last
   Moment now;
   std::string by;  // who is at the kiosk
+
+  Settings settings;
 
   bool roster_known = false;
   bool overview_known = false;

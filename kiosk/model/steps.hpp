@@ -11,6 +11,14 @@ namespace rackside::kiosk {
 
 using Effects = std::vector<Effect>;
 
+// trail.cpp: from screen to screen and back
+/// Shows `screen`; the way back leads to where one is now. A screen that is on the way back already
+/// is gone back to, so that nobody walks in circles.
+void go_to(Model& model, ScreenName screen);
+void go_back(Model& model);
+/// Straight to the round, from wherever.
+void go_home(Model& model);
+
 // scan.cpp: codes, from whatever reader
 [[nodiscard]] Effects on_code(Model& model, std::string_view text, const Stamp& stamp);
 [[nodiscard]] Effects open_tub(Model& model, const Code& code);

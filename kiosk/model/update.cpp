@@ -11,13 +11,11 @@ struct Step {
 
   Effects operator()(const Record& i) const { return record(model, i.action, stamp); }
   Effects operator()(const Show& i) const {
-    show(i.screen);
+    go_to(model, i.screen);
     return {};
   }
   Effects operator()(const Close&) const {
-    // Whatever was half entered stays and is there again when one comes back.
-    show(model.screen == ScreenName::Records && model.tub ? ScreenName::Tub : ScreenName::Round);
-    if (model.screen == ScreenName::Round) model.tub.reset();
+    go_back(model);
     return {};
   }
   Effects operator()(const OpenTub& i) const { return open_tub(model, i.code); }
@@ -42,6 +40,10 @@ struct Step {
   Effects operator()(const TakeBack& i) const { return take_back(model, i.event, stamp); }
   Effects operator()(const SetOut&) const { return set_out(model, stamp); }
   Effects operator()(const EndRound&) const { return end_round(model, stamp); }
+  Effects operator()(const SetUp& i) const {
+    model.settings = i.settings;
+    return {KeepSettings{i.settings}};
+  }
   Effects operator()(const Leave&) const { return {Quit{}}; }
   Effects operator()(const CodeRead& i) const {
     Effects effects = on_code(model, i.text, stamp);
@@ -69,22 +71,18 @@ struct Step {
   }
   Effects operator()(const HistoryLoaded& i) const { return on_history(model, i, stamp); }
   Effects operator()(const Saved& i) const { return on_saved(model, i); }
+  Effects operator()(const SettingsKept& i) const {
+    if (i.problem) tell(model, Tone::Problem, i.problem->sentence);
+    return {};
+  }
   Effects operator()(const Tick&) const { return when_idle(); }
 
  private:
-  void show(ScreenName screen) const {
-    model.screen = screen;
-    model.list_page = 0;
-    model.list_turned = false;
-    model.notice.reset();
-    if (screen == ScreenName::Round || screen == ScreenName::Carry) refresh_plan(model);
-  }
   Effects when_idle() const {
     const bool idle = model.last_touched && stamp.now.utc - model.last_touched->utc >= idle_return;
     if (!idle) return {};
     model.last_touched.reset();
-    show(ScreenName::Round);
-    model.tub.reset();
+    go_home(model);
     model.undo.reset();
     // A new day changes forecasts and what is due, also when nothing was recorded.
     return {TidyLog{}, LoadOverview{}};
@@ -96,7 +94,8 @@ bool by_a_person(const Intent& intent) {
            std::holds_alternative<OverviewReady>(intent) ||
            std::holds_alternative<ForecastReady>(intent) ||
            std::holds_alternative<HistoryLoaded>(intent) || std::holds_alternative<Saved>(intent) ||
-           std::holds_alternative<ReaderSays>(intent) || std::holds_alternative<Tick>(intent));
+           std::holds_alternative<ReaderSays>(intent) ||
+           std::holds_alternative<SettingsKept>(intent) || std::holds_alternative<Tick>(intent));
 }
 
 }  // namespace
@@ -108,10 +107,11 @@ Next update(Model model, const Intent& intent, const Stamp& stamp) {
   return {std::move(model), std::move(effects)};
 }
 
-Next begin(std::string by, Moment now) {
+Next begin(std::string by, Moment now, Settings settings) {
   Model model;
   model.by = std::move(by);
   model.now = now;
+  model.settings = std::move(settings);
   return {std::move(model), {LoadRoster{}, LoadOverview{}}};
 }
 

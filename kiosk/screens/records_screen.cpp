@@ -2,9 +2,9 @@
 
 #include <cmath>
 
+#include "core/words/dates.hpp"
 #include "kiosk/screens/parts.hpp"
 #include "kiosk/screens/screens.hpp"
-#include "kiosk/view/date_words.hpp"
 
 namespace rackside::kiosk {
 namespace {

@@ -66,7 +66,7 @@ std::vector<KeyRow> keys_for(const RoundView& view, const Model& model) {
   if (view.can_set_out) keys.push_back({"set out", Show{ScreenName::Carry}, Weight::First});
   if (model.summary && !view.under_way) keys.push_back({"last round", Show{ScreenName::Summary}});
   keys.push_back({"find", Show{ScreenName::Find}});
-  keys.push_back({"type a code", Show{ScreenName::Keypad}});
+  keys.push_back({"drawer", Show{ScreenName::Drawer}});
   return keys;
 }
 

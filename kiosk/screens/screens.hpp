@@ -16,6 +16,8 @@ void compose_tub(Composer& composer, const Model& model);
 void compose_records(Composer& composer, const Model& model);
 void compose_keypad(Composer& composer, const Model& model);
 void compose_find(Composer& composer, const Model& model);
+void compose_drawer(Composer& composer, const Model& model);
+void compose_setup(Composer& composer, const Model& model);
 
 struct ScreenRow {
   ScreenName screen;
@@ -31,6 +33,8 @@ inline constexpr std::array screens{
     ScreenRow{ScreenName::Keypad, "type a code", compose_keypad},
     ScreenRow{ScreenName::Find, "find", compose_find},
     ScreenRow{ScreenName::Records, "records", compose_records},
+    ScreenRow{ScreenName::Drawer, "the drawer", compose_drawer},
+    ScreenRow{ScreenName::Setup, "setup", compose_setup},
 };
 
 /// The picture of the model on this panel.

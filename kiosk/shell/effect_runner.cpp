@@ -35,6 +35,12 @@ void EffectRunner::run(const Effect& effect) {
       // A log that could not be tidied now is tidied later, or by itself when it must be.
       runner.writing_.add([&r = runner] { std::ignore = r.needs_.log->tidy(); });
     }
+    void operator()(const KeepSettings& e) const {
+      runner.writing_.add([&r = runner, e] {
+        const auto kept = r.needs_.keep_settings(e.settings);
+        r.needs_.results.post(SettingsKept{kept ? std::nullopt : std::optional(kept.error())});
+      });
+    }
     void operator()(const Quit&) const { runner.needs_.quit(); }
   };
   std::visit(Run{*this}, effect);

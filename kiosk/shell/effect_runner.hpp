@@ -22,6 +22,7 @@ class EffectRunner {
     std::unique_ptr<LogStore> reading_log;  // for the reading thread
     Clock& clock;
     IntentQueue& results;
+    std::function<Result<void>(const Settings&)> keep_settings;  // on the writing thread
     std::function<void()> quit;
   };
 

@@ -2,8 +2,8 @@
 
 #include <fmt/format.h>
 
-#include "core/care/wording.hpp"
 #include "core/event/words.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside::kiosk {
 namespace {
@@ -69,8 +69,10 @@ struct Words {
 std::string event_words(const Event& event, const Collection& collection) {
   std::string text = std::visit(Words{event, collection}, event.details);
   if (!event.note.empty())
-    text +=
-        std::holds_alternative<Noted>(event.details) ? ": " + event.note : " (" + event.note + ")";
+    text += std::holds_alternative<Noted>(event.details) ||
+                    std::holds_alternative<Flagged>(event.details)
+                ? ": " + event.note
+                : " (" + event.note + ")";
   return text;
 }
 

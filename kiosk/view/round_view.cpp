@@ -5,10 +5,10 @@
 #include <algorithm>
 #include <set>
 
-#include "core/care/wording.hpp"
 #include "core/collection/place.hpp"
 #include "core/round/preparation.hpp"
-#include "kiosk/view/date_words.hpp"
+#include "core/words/dates.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside::kiosk {
 namespace {

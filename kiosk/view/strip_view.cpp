@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "kiosk/view/date_words.hpp"
+#include "core/words/dates.hpp"
 
 namespace rackside::kiosk {
 namespace {

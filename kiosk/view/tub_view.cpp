@@ -8,7 +8,7 @@
 #include "core/care/instruction.hpp"
 #include "core/collection/place.hpp"
 #include "core/event/words.hpp"
-#include "kiosk/view/date_words.hpp"
+#include "core/words/dates.hpp"
 #include "kiosk/view/event_words.hpp"
 #include "kiosk/view/tiles.hpp"
 

@@ -90,6 +90,9 @@ void TableKiosk::run(const kiosk::Effect& effect) {
         table.does(kiosk::ForecastReady{one->forecast, one->density});
     }
     void operator()(const kiosk::TidyLog&) const {}
+    void operator()(const kiosk::KeepSettings&) const {
+      table.does(kiosk::SettingsKept{table.settings_not_kept});
+    }
     void operator()(const kiosk::Quit&) const {}
   };
   std::visit(Run{*this}, effect);

@@ -35,6 +35,7 @@ class TableKiosk {
   FixedClock clock;
   bool effects_wait = false;  // effects are kept back until `run_waiting`
   void run_waiting();
+  std::optional<Error> settings_not_kept;  // the answer of the settings file
 
  private:
   void run(const kiosk::Effect& effect);

@@ -65,6 +65,16 @@ void Desk::start_kiosk(std::vector<std::string> more) {
   // --sync waits for the window to be there.
   (void)run({"xdotool", "search", "--sync", "--onlyvisible", "--name", "Rackside"}, ignored,
             {display_});
+  wait_until_it_listens();
+}
+
+// A window that is there need not have the keyboard yet, on a machine that is busy.
+void Desk::wait_until_it_listens() {
+  const std::size_t before = told().size();
+  for (int i = 0; i < 40 && told().size() == before; ++i) {
+    scan("nothing of ours");
+    for (int j = 0; j < 20 && told().size() == before; ++j) std::this_thread::sleep_for(50ms);
+  }
 }
 
 void Desk::xdotool(std::vector<std::string> words) const {

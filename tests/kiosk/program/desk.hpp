@@ -21,6 +21,7 @@ class Desk {
   [[nodiscard]] std::string log() const { return (folder_ / "log.db").string(); }
   [[nodiscard]] std::filesystem::path folder() const { return folder_; }
 
+  /// Returns when the kiosk listens to the scanner.
   void start_kiosk(std::vector<std::string> more = {});
   void kill_kiosk() { kiosk_.kill(); }
 
@@ -38,6 +39,7 @@ class Desk {
   void picture(const std::string& name) const;
 
  private:
+  void wait_until_it_listens();
   Desk() = default;
   void xdotool(std::vector<std::string> words) const;
 

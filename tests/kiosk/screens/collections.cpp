@@ -179,6 +179,8 @@ const std::vector<Situation>& situations() {
          for (const char* c : {"p", "s", "e"}) shelf.kiosk.does(kiosk::Typed{c});
          return shelf.kiosk.model();
        }},
+      {"drawer", [] { return Shelf{}.show(ScreenName::Drawer); }},
+      {"setup", [] { return Shelf{}.show(ScreenName::Setup); }},
       {"find_nothing",
        [] {
          Shelf shelf;

@@ -70,8 +70,8 @@ struct Machine {
   Machine() {
     auto writing = SqliteLog::open(folder / "log.db", Access::Write).value();
     auto reading = SqliteLog::open(folder / "log.db", Access::Read).value();
-    runner.emplace(
-        EffectRunner::Needs{std::move(writing), std::move(reading), clock, mailbox.queue, [] {}});
+    runner.emplace(EffectRunner::Needs{std::move(writing), std::move(reading), clock, mailbox.queue,
+                                       [](const Settings&) { return Result<void>{}; }, [] {}});
     runner->run(SaveDrafts{{draft(1, AnimalAdded{.key = "a"})}});
   }
 };
