@@ -83,7 +83,7 @@ struct Model {
   std::string reader_says;
   std::optional<UndoOffer> undo;
   std::vector<EventId> saving;  // handed to the store, not yet acknowledged
-  std::optional<Moment> last_touched;
+  std::optional<std::chrono::milliseconds> last_touched;  // by the clock that nobody sets
 
   bool operator==(const Model&) const = default;
 };

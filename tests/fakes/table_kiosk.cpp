@@ -53,7 +53,7 @@ void TableKiosk::start() {
 
 void TableKiosk::does(const kiosk::Intent& intent) {
   auto [model, effects] =
-      kiosk::update(std::move(model_), intent, {clock.now(), ids_.next_event()});
+      kiosk::update(std::move(model_), intent, {clock.now(), ids_.next_event(), clock.running()});
   model_ = std::move(model);
   for (const auto& effect : effects) {
     if (effects_wait)
