@@ -62,9 +62,11 @@ milliseconds Loop::until_next_tick() {
   return std::min(until, *model_.last_touched + idle_return - running_time());
 }
 
-void Loop::decide(const Intent& intent) {
-  decide(update(std::move(model_), intent,
-                Stamp{needs_.clock.now(), needs_.ids.next_event(), running_time()}));
+void Loop::decide(const Intent& intent) { decide(update(std::move(model_), intent, stamp())); }
+
+Stamp Loop::stamp() {
+  const EventId first = needs_.ids.next_event();
+  return {needs_.clock.now(), first, needs_.ids.next_event(), running_time()};
 }
 
 void Loop::decide_results() {

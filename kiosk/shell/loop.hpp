@@ -55,6 +55,7 @@ class Loop {
   void pass_time();
   [[nodiscard]] Time until_next_tick();
   void decide(const Intent& intent);
+  [[nodiscard]] Stamp stamp();
   void decide_results();
   void decide(Next next);
   void measure_panel();
