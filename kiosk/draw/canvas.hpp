@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "kiosk/draw/font_book.hpp"
 #include "kiosk/draw/texture_cache.hpp"
@@ -18,12 +19,19 @@ struct Touching {
   bool operator==(const Touching&) const = default;
 };
 
+/// The scene with what the hand is doing drawn over it.
+[[nodiscard]] Scene touched(const Scene& scene, const Touching& touching);
+
 class Canvas {
  public:
   Canvas(SDL_Renderer* renderer, const FontBook& fonts)
       : renderer_(renderer), fonts_(fonts), cache_(renderer) {}
 
-  void draw(const Scene& scene, const Palette& palette, const Touching& touching);
+  void draw(const Scene& scene, const Palette& palette, const Touching& touching = {});
+  /// Draws only these parts of it, in whole pixels; the rest of the picture stays as it is.
+  void draw(const Scene& scene, const Palette& palette, const std::vector<Box>& parts);
+  /// Nothing but black.
+  void darken();
   /// Forgets its textures: the renderer has lost them.
   void forget() { cache_.clear(); }
   /// What was drawn last, as a PNG file. Errors: ReadOnly when it cannot be written.
@@ -34,7 +42,6 @@ class Canvas {
   void draw(const Text& text);
   void draw(const Path& path);
   void draw(const MarkAt& mark);
-  void frame(const Box& box, Ink ink, double width);
   void copy(SDL_Texture* texture, double x, double y);
 
   SDL_Renderer* renderer_;

@@ -6,14 +6,9 @@
 namespace rackside::kiosk {
 namespace {
 
-// Clocks are put right by seconds while a program runs; further back, nothing can be said about
-// how long ago something was.
-constexpr std::chrono::minutes clock_slack{1};
-
-bool past(const std::optional<Moment>& since, const Moment& now, std::chrono::minutes lasts) {
-  if (!since) return false;
-  const auto elapsed = now.utc - since->utc;
-  return elapsed >= lasts || elapsed < -clock_slack;
+bool past(std::optional<std::chrono::milliseconds> since, const Stamp& stamp,
+          std::chrono::minutes lasts) {
+  return since && stamp.running - *since >= lasts;
 }
 
 Effects comes(const std::string& name, Arrival how, const Stamp& stamp) {
@@ -35,10 +30,10 @@ void take_people(Model& model, const People& people) {
 }
 
 void note_presence(Model& model, const Stamp& stamp) {
-  if (past(model.last_seen, stamp.now, idle_return) || past(model.pin_given, stamp.now, pin_lasts))
+  if (past(model.last_seen, stamp, idle_return) || past(model.pin_given, stamp, pin_lasts))
     model.pin_given.reset();
-  if (past(model.last_seen, stamp.now, presence_lasts) && !model.people.nobody()) step_aside(model);
-  model.last_seen = stamp.now;
+  if (past(model.last_seen, stamp, presence_lasts) && !model.people.nobody()) step_aside(model);
+  model.last_seen = stamp.running;
 }
 
 Effects on_badge(Model& model, const Code& badge, const Stamp& stamp) {

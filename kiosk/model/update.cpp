@@ -147,7 +147,7 @@ struct Step {
 
  private:
   Effects when_idle() const {
-    const bool idle = model.last_touched && stamp.now.utc - model.last_touched->utc >= idle_return;
+    const bool idle = model.last_touched && stamp.running - *model.last_touched >= idle_return;
     if (!idle) return {};
     model.last_touched.reset();
     go_home(model);
@@ -157,6 +157,8 @@ struct Step {
     return {TidyLog{}, LoadOverview{}};
   }
 };
+
+}  // namespace
 
 bool by_a_person(const Intent& intent) {
   return !(
@@ -170,8 +172,6 @@ bool by_a_person(const Intent& intent) {
       std::holds_alternative<TubsMade>(intent) || std::holds_alternative<PrintersFound>(intent) ||
       std::holds_alternative<LabelsPrinted>(intent) || std::holds_alternative<Tick>(intent));
 }
-
-}  // namespace
 
 Effects decide(Model& model, const Intent& intent, const Stamp& stamp) {
   switch (permission(model, intent)) {
@@ -187,7 +187,7 @@ Next update(Model model, const Intent& intent, const Stamp& stamp) {
   model.now = stamp.now;
   if (by_a_person(intent)) {
     note_presence(model, stamp);
-    model.last_touched = stamp.now;
+    model.last_touched = stamp.running;
   }
   Effects effects = decide(model, intent, stamp);
   if (!asks_first(model.screen)) {

@@ -47,6 +47,8 @@ class EffectRunner {
   EffectRunner& operator=(const EffectRunner&) = delete;
 
   void run(const Effect& effect);
+  /// Calls `answer` on the writing thread when it is through with all that was handed to it before.
+  void ask(std::function<void()> answer) { writing_.add(std::move(answer)); }
 
  private:
   void save(const SaveDrafts& effect);

@@ -12,6 +12,8 @@ TEST_CASE("left alone, the kiosk goes back to the round and keeps what was half 
   kiosk.start();
   kiosk.does(kiosk::Show{ScreenName::Find});
   kiosk.does(kiosk::Typed{"k"});
+  kiosk.does(kiosk::Show{ScreenName::Keypad});
+  kiosk.does(kiosk::Typed{"t"});
   kiosk.scans(tub);
   kiosk.clock.advance(kiosk::idle_return - 1s);
   kiosk.does(kiosk::Tick{});
@@ -21,6 +23,7 @@ TEST_CASE("left alone, the kiosk goes back to the round and keeps what was half 
   CHECK(kiosk.model().screen == ScreenName::Round);
   CHECK_FALSE(kiosk.model().tub);
   CHECK(kiosk.model().find_words == "k");
+  CHECK(kiosk.model().keypad == "T");
 }
 
 TEST_CASE("a card scanned after the kiosk went back asks for the tub again") {
@@ -44,4 +47,20 @@ TEST_CASE("what was saved while the overview was read is not lost from the open 
   kiosk.does(kiosk::Record{Action::Refused});
   kiosk.does(stale);
   CHECK(shown_animal(kiosk.model())->refusals_since_meal == 1);
+}
+
+TEST_CASE("a clock that is set back or forward neither hurries the way back nor stops it") {
+  for (const auto jump : {-26h, 26h}) {
+    TableKiosk kiosk;
+    const Code tub = kiosk.house(1, "Orphnaecus philippinus");
+    kiosk.start();
+    kiosk.scans(tub);
+    const Moment now = kiosk.clock.now();
+    kiosk.clock.set({now.utc + jump, now.offset});
+    kiosk.does(kiosk::Tick{});
+    CHECK(kiosk.model().screen == ScreenName::Tub);
+    kiosk.clock.advance(kiosk::idle_return);
+    kiosk.does(kiosk::Tick{});
+    CHECK(kiosk.model().screen == ScreenName::Round);
+  }
 }
