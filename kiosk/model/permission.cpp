@@ -133,7 +133,7 @@ Standing standing_of(const Model& model) {
   if (model.people.nobody()) return Standing::Unset;
   if (model.pin_given) return Standing::Proven;
   const Person* person = model.people.named(model.by);
-  if (person == nullptr || access_on(*person, model.now.day()) != Access::Open)
+  if (person == nullptr || badge_state(*person, model.now.day()) != BadgeState::Open)
     return Standing::Nobody;
   return person->role == Role::Keeper ? Standing::Keeper : Standing::Assistant;
 }

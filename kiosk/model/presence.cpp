@@ -26,7 +26,11 @@ Effects comes(const std::string& name, Arrival how, const Stamp& stamp) {
 void take_people(Model& model, const People& people) {
   const bool first = !model.roster_known;
   model.people = people;
-  if (first && !people.nobody()) step_aside(model);
+  if (!first) return;
+  if (!people.nobody()) step_aside(model);
+  // A first start: whoever begins here says who they are, or goes back and does it later.
+  const bool fresh = people.nobody() && model.collection.enclosures.empty();
+  if (fresh && model.screen == ScreenName::Round) go_to(model, ScreenName::People);
 }
 
 void note_presence(Model& model, const Stamp& stamp) {
@@ -52,7 +56,7 @@ Effects on_badge(Model& model, const Code& badge, const Stamp& stamp) {
 
 Effects pick_person(Model& model, const std::string& name, const Stamp& stamp) {
   const Person* person = model.people.named(name);
-  if (person == nullptr || access_on(*person, stamp.now.day()) != Access::Open) return {};
+  if (person == nullptr || badge_state(*person, stamp.now.day()) != BadgeState::Open) return {};
   return comes(name, Arrival::Picked, stamp);
 }
 

@@ -70,7 +70,8 @@ void next_value(Model& model, NewTubField field);
 [[nodiscard]] Effects on_tubs_made(Model& model, const TubsMade& made);
 
 // presence.cpp: who is at the kiosk
-/// Takes over who works here. Nobody is at the kiosk then, unless only one person could be.
+/// Takes over who works here; for the first time, nobody is at the kiosk then, unless only one
+/// person could be, and a first start with nobody and nothing asks who keeps this collection.
 void take_people(Model& model, const People& people);
 /// Somebody does something just now; whoever was here before may have gone since.
 void note_presence(Model& model, const Stamp& stamp);

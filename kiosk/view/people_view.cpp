@@ -16,12 +16,14 @@ PersonLine line_of(const Model& model, const Person& person) {
   const Day today = model.now.day();
   PersonLine line{person.name, std::string(word_of(person.role)), true};
   const auto day = [&](Day named) { return day_words(named, today, model.settings.wording.dates); };
-  switch (access_on(person, today)) {
-    case Access::Open:
+  switch (badge_state(person, today)) {
+    case BadgeState::Open:
       if (person.until) line.detail += fmt::format(", until {}", day(*person.until));
       return line;
-    case Access::PastLastDay: line.detail += fmt::format(", until {}", day(*person.until)); break;
-    case Access::Ended:
+    case BadgeState::PastLastDay:
+      line.detail += fmt::format(", until {}", day(*person.until));
+      break;
+    case BadgeState::Ended:
       line.detail += fmt::format(", ended {}", day(person.ended->moment.day()));
       break;
   }
@@ -50,7 +52,8 @@ std::string pin_detail(const Model& model) {
 std::vector<PersonLine> view_people(const Model& model) {
   std::vector<PersonLine> lines = view_welcome(model);
   for (const auto& [name, person] : model.people.by_name)
-    if (access_on(person, model.now.day()) != Access::Open) lines.push_back(line_of(model, person));
+    if (badge_state(person, model.now.day()) != BadgeState::Open)
+      lines.push_back(line_of(model, person));
   return lines;
 }
 

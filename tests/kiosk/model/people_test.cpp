@@ -80,7 +80,8 @@ TEST_CASE("access that ends while somebody is at the kiosk ends what they may do
   kiosk.start();
   kiosk.scans_badge("Aiko");
   REQUIRE(kiosk.model().by == "Aiko");
-  kiosk.clock.advance(4h);  // past midnight
+  const Moment now = kiosk.clock.now();
+  kiosk.clock.set({now.utc + 4h, now.offset});  // past midnight
   kiosk.scans(kiosk.tub);
   kiosk.does(Record{Action::Misted});
   CHECK(kiosk.model().screen == ScreenName::Who);
@@ -134,6 +135,16 @@ TEST_CASE(
   CHECK(kiosk.model().by == "Ines");
   CHECK(kiosk.model().screen == ScreenName::Person);
   CHECK(standing_of(kiosk.model()) == Standing::Proven);
+}
+
+TEST_CASE("a first start with nobody and nothing asks for a keeper, and can be put off") {
+  TableKiosk kiosk;
+  kiosk.start();
+  CHECK(kiosk.model().screen == ScreenName::People);
+  kiosk.does(Close{});
+  CHECK(kiosk.model().screen == ScreenName::Round);
+  kiosk.does(Show{ScreenName::NewTubs});
+  CHECK(kiosk.model().screen == ScreenName::NewTubs);
 }
 
 TEST_CASE("a keeper without a PIN does not come into being") {

@@ -95,6 +95,7 @@ struct Staff : Shelf {
 Model empty_room() {
   TableKiosk kiosk;
   kiosk.start();
+  kiosk.does(kiosk::Close{});
   return kiosk.model();
 }
 
