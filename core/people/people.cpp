@@ -87,9 +87,7 @@ Result<std::string> new_name(const People& people, std::string_view typed) {
                    fmt::format("A name has at most {} letters, all on one line.", longest_name));
   for (const auto& [known, person] : people.by_name)
     if (lower(known) == lower(name))
-      return failure(
-          ErrorKind::NotNow,
-          fmt::format("There is a {} here already. Take a name that tells the two apart.", known));
+      return failure(ErrorKind::NotNow, "This name is taken. Add a letter to it.");
   return name;
 }
 

@@ -1,5 +1,6 @@
 // The keeper's PIN at the kiosk: what it holds up, for how long it lasts, what it never says.
 
+#include "core/event/details_json.hpp"
 #include "kiosk/model/permission.hpp"
 #include "tests/frame.hpp"
 #include "tests/kiosk/model/staffed_kiosk.hpp"
@@ -135,7 +136,7 @@ TEST_CASE("no digit of a PIN is ever told, or written into the log") {
   AtTheTub kiosk;
   std::string told;
   kiosk.does(Leave{});
-  for (const std::string& tried : {"7831", "90417", "7294"}) {
+  for (const std::string tried : {"7831", "90417", "7294"}) {
     kiosk.types_pin(tried);
     told += kiosk.notice();
   }

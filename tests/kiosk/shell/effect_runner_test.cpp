@@ -131,7 +131,7 @@ TEST_CASE("a batch is written, its labels are made elsewhere, and only what came
   CHECK(machine.mailbox.wait_for<LabelsPrinted>().outcome == "2 labels on 1 page: x.pdf.");
   CHECK(machine.labels.size() == 3);
   machine.runner->run(LoadRoster{});
-  const auto roster = machine.mailbox.wait_for<RosterLoaded>().collection.value();
+  const auto roster = machine.mailbox.wait_for<RosterLoaded>().roster.value().collection;
   CHECK(roster.enclosure(made.tubs->at(0))->label_printed);
   CHECK_FALSE(roster.enclosure(made.tubs->at(2))->label_printed);
 }
