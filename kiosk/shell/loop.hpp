@@ -39,16 +39,24 @@ class Loop {
     /// Pixels to a millimetre, asked again whenever the display changes; none: guessed.
     std::function<std::optional<double>()> density;
     Closing closing = Closing::Leaves;
+    /// Since any fixed moment, by a clock that nobody sets.
+    std::function<std::chrono::milliseconds()> running = [] {
+      return std::chrono::milliseconds{SDL_GetTicks64()};
+    };
   };
 
   explicit Loop(Needs needs);
 
-  /// Runs until `stop` was called or SDL_QUIT comes.
+  /// The first picture.
+  void start(std::string by, Settings settings);
+  /// One turn, without sleeping: all that has happened since the last one, then the picture.
+  void turn();
+  /// Starts, then sleeps and turns until `stop` was called or SDL_QUIT comes.
   void run(std::string by, Settings settings);
   void stop() { running_ = false; }
 
  private:
-  using Time = std::chrono::milliseconds;  // since SDL was started; nobody sets that clock
+  using Time = std::chrono::milliseconds;
 
   // loop.cpp: sleeping, deciding, drawing
   void wait();
