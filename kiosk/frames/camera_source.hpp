@@ -5,7 +5,7 @@
 #include <memory>
 #include <vector>
 
-#include "kiosk/doorbell/doorbell.hpp"
+#include "kiosk/frames/doorbell.hpp"
 #include "kiosk/frames/frame_source.hpp"
 #include "kiosk/frames/luma.hpp"
 #include "kiosk/frames/v4l_calls.hpp"

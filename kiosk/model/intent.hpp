@@ -2,7 +2,6 @@
 // Everything that can happen to the kiosk: what people do, what readers read, what workers bring
 // back. The only way into `update`.
 
-#include <chrono>
 #include <optional>
 #include <string>
 #include <variant>
@@ -231,9 +230,6 @@ struct Stamp {
   Moment now;
   EventId fresh;       // for the event that this intent may lead to
   EventId next_fresh;  // for a second one that goes with it; later than `fresh`
-  /// Since a moment that never moves. The wall clock may be set back or forward at any time; what
-  /// is due after a while must neither come at once nor never.
-  std::chrono::milliseconds running{0};
 
   bool operator==(const Stamp&) const = default;
 };

@@ -101,7 +101,7 @@ struct Model {
   std::string reader_says;
   std::optional<UndoOffer> undo;
   std::vector<EventId> saving;  // handed to the store, not yet acknowledged
-  std::optional<std::chrono::milliseconds> last_touched;  // by the clock that nobody sets
+  std::optional<Moment> last_touched;
 
   bool operator==(const Model&) const = default;
 };

@@ -126,7 +126,7 @@ struct Step {
 
  private:
   Effects when_idle() const {
-    const bool idle = model.last_touched && stamp.running - *model.last_touched >= idle_return;
+    const bool idle = model.last_touched && stamp.now.utc - model.last_touched->utc >= idle_return;
     if (!idle) return {};
     model.last_touched.reset();
     go_home(model);
@@ -135,8 +135,6 @@ struct Step {
     return {TidyLog{}, LoadOverview{}};
   }
 };
-
-}  // namespace
 
 bool by_a_person(const Intent& intent) {
   return !(
@@ -149,9 +147,11 @@ bool by_a_person(const Intent& intent) {
       std::holds_alternative<LabelsPrinted>(intent) || std::holds_alternative<Tick>(intent));
 }
 
+}  // namespace
+
 Next update(Model model, const Intent& intent, const Stamp& stamp) {
   model.now = stamp.now;
-  if (by_a_person(intent)) model.last_touched = stamp.running;
+  if (by_a_person(intent)) model.last_touched = stamp.now;
   Effects effects = std::visit(Step{model, stamp}, intent);
   return {std::move(model), std::move(effects)};
 }

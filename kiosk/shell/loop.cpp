@@ -9,6 +9,8 @@ namespace {
 
 using std::chrono::milliseconds;
 
+constexpr milliseconds noticed_jump{2000};  // a clock that is merely kept right drifts by less
+
 }  // namespace
 
 Loop::Loop(Needs needs)
@@ -31,6 +33,7 @@ void Loop::start(std::string by, Settings settings) {
 }
 
 void Loop::turn() {
+  follow_clock();
   for (SDL_Event event; SDL_PollEvent(&event) != 0;) handle(event);
   decide_results();
   pass_time();
@@ -49,6 +52,19 @@ void Loop::wait() {
   needs_.sleep.wait(patience);
 }
 
+// The wall clock may be set back or forward at any time. What counts from the last touch must then
+// neither come at once nor stay away: it is moved along.
+void Loop::follow_clock() {
+  const Instant wall = needs_.clock.now().utc;
+  const Time running = needs_.running();
+  const milliseconds jump =
+      wall_seen_ ? (wall - *wall_seen_) - (running - running_seen_) : milliseconds{0};
+  if (model_.last_touched && std::chrono::abs(jump) > noticed_jump)
+    model_.last_touched->utc += jump;
+  wall_seen_ = wall;
+  running_seen_ = running;
+}
+
 void Loop::pass_time() {
   const KeyTime key_now{SDL_GetTicks64()};
   if (const auto deadline = wedge_.next_deadline(); deadline && key_now >= *deadline)
@@ -65,20 +81,22 @@ milliseconds Loop::until_next_tick() {
   const Instant midnight = Instant{now.day() + std::chrono::days{1}} - now.offset;
   const milliseconds until = midnight - now.utc + milliseconds{1};
   if (!model_.last_touched) return until;
-  return std::min(until, *model_.last_touched + idle_return - needs_.running());
+  return std::min(until, model_.last_touched->utc + idle_return - now.utc);
 }
 
 void Loop::decide(const Intent& intent) { decide(update(std::move(model_), intent, stamp())); }
 
 Stamp Loop::stamp() {
   const EventId first = needs_.ids.next_event();
-  return {needs_.clock.now(), first, needs_.ids.next_event(), needs_.running()};
+  return {needs_.clock.now(), first, needs_.ids.next_event()};
 }
 
 void Loop::decide_results() {
   for (const Intent& intent : needs_.results.take()) {
     // What the camera reads wakes the screen too, and counts.
-    if (by_a_person(intent)) blanking_.touched(needs_.running());
+    const bool read =
+        std::holds_alternative<CodeRead>(intent) || std::holds_alternative<LabelRefused>(intent);
+    if (read) blanking_.touched(needs_.running());
     decide(intent);
   }
 }

@@ -60,6 +60,7 @@ class Loop {
 
   // loop.cpp: sleeping, deciding, drawing
   void wait();
+  void follow_clock();
   void pass_time();
   [[nodiscard]] Time until_next_tick();
   void decide(const Intent& intent);
@@ -94,6 +95,8 @@ class Loop {
   Blanking blanking_;
   bool key_only_wakes_ = false;  // the one that is being handled
   std::optional<std::size_t> focus_;
+  std::optional<Instant> wall_seen_;  // when the clocks were last compared
+  Time running_seen_{0};
   std::optional<Notice> told_;
   bool running_ = true;
 };

@@ -53,8 +53,8 @@ void TableKiosk::start() {
 
 void TableKiosk::does(const kiosk::Intent& intent) {
   const EventId first = ids_.next_event();
-  auto [model, effects] = kiosk::update(std::move(model_), intent,
-                                        {clock.now(), first, ids_.next_event(), clock.running()});
+  auto [model, effects] =
+      kiosk::update(std::move(model_), intent, {clock.now(), first, ids_.next_event()});
   model_ = std::move(model);
   for (const auto& effect : effects) {
     if (effects_wait)

@@ -27,6 +27,17 @@ struct SdlWithoutDisplay {
   ~SdlWithoutDisplay() { SDL_Quit(); }
 };
 
+// Time goes on; beside that, somebody sets the wall clock.
+class TwoClocks : public FixedClock {
+ public:
+  using FixedClock::FixedClock;
+  void pass(std::chrono::milliseconds by) {
+    advance(by);
+    running += by;
+  }
+  std::chrono::milliseconds running{0};
+};
+
 struct Kiosk {
   SdlWithoutDisplay sdl;
   Window window{SDL_CreateWindow("", 0, 0, 1280, 800, SDL_WINDOW_RESIZABLE)};
@@ -34,7 +45,7 @@ struct Kiosk {
   std::unique_ptr<FontBook> fonts = FontBook::open(running_program()).value();
   EventWait sleep;
   Pulse pulse{ServiceWish{}, [] {}};
-  FixedClock clock{at_hour(0).moment};
+  TwoClocks clock{at_hour(0).moment};
   CountingIds ids;
   IntentQueue results{[] {}};
   std::vector<Effect> effects;
@@ -46,7 +57,7 @@ struct Kiosk {
       : loop({window.get(), renderer.get(), *fonts, sleep, pulse, clock, ids, results,
               [this](const Effect& effect) { effects.push_back(effect); },
               [this](const Notice& notice) { told.push_back(notice.sentence); },
-              [this] { return density; }, closing, [this] { return clock.running(); }}) {
+              [this] { return density; }, closing, [this] { return clock.running; }}) {
     loop.start("keeper", Settings{.blank_after = 10min});
     loop.turn();
   }
@@ -92,7 +103,7 @@ struct Kiosk {
     push(event);
   }
   void go_dark() {
-    clock.advance(10min);
+    clock.pass(10min);
     loop.turn();
   }
   std::vector<std::uint32_t> pixels() {
@@ -144,7 +155,7 @@ TEST_CASE("a key that wakes the screen does nothing else") {
   kiosk.go_dark();
   kiosk.key(SDLK_RIGHT);
   CHECK(kiosk.pixels() == before);
-  kiosk.clock.advance(1s);
+  kiosk.clock.pass(1s);
   kiosk.key(SDLK_RIGHT);
   CHECK(kiosk.pixels() != before);
 }
@@ -167,6 +178,21 @@ TEST_CASE("what the camera reads in the dark counts, what it has to say about th
   kiosk.results.post(CodeRead{"https://example.org", ReadBy::Camera});
   kiosk.loop.turn();
   CHECK_FALSE(kiosk.dark());
+}
+
+TEST_CASE(
+    "a wall clock that is set does not send anybody back to the round, nor darken the screen") {
+  for (const auto jump : {-26h, 26h}) {
+    Kiosk kiosk;
+    kiosk.click(kiosk.key_place());
+    const auto opened = kiosk.pixels();
+    kiosk.clock.advance(jump);
+    kiosk.loop.turn();
+    CHECK(kiosk.pixels() == opened);
+    kiosk.clock.pass(idle_return);
+    kiosk.loop.turn();
+    CHECK(kiosk.wants<TidyLog>());
+  }
 }
 
 TEST_CASE("a display that lost what it showed gets the whole picture again") {
