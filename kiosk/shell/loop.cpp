@@ -14,7 +14,8 @@ constexpr milliseconds noticed_jump{2000};  // a clock that is merely kept right
 }  // namespace
 
 Loop::Loop(Needs needs)
-    : needs_(std::move(needs)), stage_(needs_.window, needs_.renderer, needs_.fonts) {}
+    : needs_(std::move(needs)),
+      stage_(needs_.window, needs_.renderer, needs_.fonts, needs_.newest_picture) {}
 
 void Loop::run(std::string by, Settings settings) {
   start(std::move(by), std::move(settings));

@@ -35,6 +35,7 @@ class Loop {
     IdSource& ids;
     IntentQueue& results;
     std::function<void(const Effect&)> run_effect;
+    Canvas::NewestPicture newest_picture;
     std::function<void(const Notice&)> tell;  // once for every notice, when it is on the screen
     /// Pixels to a millimetre, asked again whenever the display changes; none: guessed.
     std::function<std::optional<double>()> density;

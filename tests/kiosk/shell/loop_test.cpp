@@ -54,10 +54,20 @@ struct Kiosk {
   Loop loop;
 
   explicit Kiosk(Closing closing = Closing::Leaves)
-      : loop({window.get(), renderer.get(), *fonts, sleep, pulse, clock, ids, results,
+      : loop({window.get(),
+              renderer.get(),
+              *fonts,
+              sleep,
+              pulse,
+              clock,
+              ids,
+              results,
               [this](const Effect& effect) { effects.push_back(effect); },
+              {},
               [this](const Notice& notice) { told.push_back(notice.sentence); },
-              [this] { return density; }, closing, [this] { return clock.running; }}) {
+              [this] { return density; },
+              closing,
+              [this] { return clock.running; }}) {
     loop.start("keeper", Settings{.blank_after = 10min});
     loop.turn();
   }

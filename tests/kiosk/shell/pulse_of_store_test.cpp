@@ -61,8 +61,9 @@ TEST_CASE("a store that hangs ends the signs of life; one that comes back gives 
   SystemClock clock;
   SystemIds ids(clock);
   IntentQueue results([] {});
+  CameraEye eye(results, [](const std::string&) { return nullptr; });
   EffectRunner runner({std::make_unique<HangingLog>(gate),
-                       std::make_unique<MemoryLogStore>(kiosk_number(1)), clock, ids, results,
+                       std::make_unique<MemoryLogStore>(kiosk_number(1)), clock, ids, results, eye,
                        [](const Settings&) { return Result<void>{}; },
                        [](const auto&, const Settings&) -> Result<PrintOutcome> {
                          return failure(ErrorKind::NotFound, "There is no printer.");
