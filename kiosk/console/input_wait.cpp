@@ -1,6 +1,7 @@
 #include "kiosk/console/input_wait.hpp"
 
 #include <linux/netlink.h>
+#include <sys/epoll.h>
 #include <sys/socket.h>
 
 #include <charconv>
@@ -47,7 +48,12 @@ std::vector<int> input_descriptors(const fs::path& open_files) {
 }
 
 void InputWait::wait(std::optional<milliseconds> patience) {
-  const auto woken = bell_.wait(input_descriptors(), patience.value_or(milliseconds{-1}));
+  const Descriptor all(epoll_create1(EPOLL_CLOEXEC));
+  for (const int fd : input_descriptors()) {
+    epoll_event wanted{.events = EPOLLIN, .data = {}};
+    [[maybe_unused]] const int added = epoll_ctl(all.get(), EPOLL_CTL_ADD, fd, &wanted);
+  }
+  const auto woken = bell_.wait(all.get(), patience.value_or(milliseconds{-1}));
   // A device that was pulled out stays readable until SDL lets go of it: never faster than SDL
   // itself would look.
   if (woken == Woken::Ready) std::this_thread::sleep_for(milliseconds{1});

@@ -8,7 +8,7 @@
 #include <optional>
 #include <vector>
 
-#include "kiosk/doorbell/doorbell.hpp"
+#include "kiosk/frames/doorbell.hpp"
 
 namespace rackside::kiosk {
 

@@ -5,7 +5,7 @@
 #include <memory>
 #include <vector>
 
-#include "kiosk/doorbell/doorbell.hpp"
+#include "kiosk/frames/doorbell.hpp"
 #include "kiosk/frames/frame_source.hpp"
 #include "kiosk/frames/luma.hpp"
 #include "kiosk/frames/v4l_calls.hpp"
@@ -57,13 +57,5 @@ class CameraSource final : public FrameSource {
   std::size_t usual_bytes_ = 0;
   int lost_in_a_row_ = 0;
 };
-
-/// A camera that setup can offer.
-struct CameraChoice {
-  std::string path;
-  std::string label;
-};
-/// Those that are plugged in, by their stable paths.
-[[nodiscard]] std::vector<CameraChoice> plugged_in_cameras();
 
 }  // namespace rackside

@@ -7,7 +7,7 @@
 #include <memory>
 #include <set>
 
-#include "kiosk/doorbell/doorbell.hpp"
+#include "kiosk/frames/doorbell.hpp"
 #include "kiosk/frames/frame_source.hpp"
 
 namespace rackside {

@@ -1,7 +1,7 @@
 #pragma once
 // A picture that needs no camera: to see in setup that pictures arrive and move.
 
-#include "kiosk/doorbell/doorbell.hpp"
+#include "kiosk/frames/doorbell.hpp"
 #include "kiosk/frames/frame_source.hpp"
 
 namespace rackside {

@@ -19,7 +19,7 @@ struct Purpose {
     return action ? (*this)(Record{*action}) : "what was scanned";
   }
   std::string operator()(const Show& i) const {
-    if (i.screen == ScreenName::Setup) return "setup";
+    if (i.screen == ScreenName::Setup || i.screen == ScreenName::Camera) return "setup";
     return i.screen == ScreenName::NewTubs ? "new tubs" : "people";
   }
   std::string operator()(const CorrectTo& i) const {
@@ -28,6 +28,7 @@ struct Purpose {
   }
   std::string operator()(const CorrectDay&) const { return "putting somebody else's entry right"; }
   std::string operator()(const TakeBack&) const { return "taking back somebody else's entry"; }
+  std::string operator()(const LookForCameras&) const { return "setup"; }
   std::string operator()(const SetUp&) const { return "setup"; }
   std::string operator()(const MakeTubs&) const { return "new tubs"; }
   std::string operator()(const NextValue&) const { return "new tubs"; }

@@ -2,7 +2,6 @@
 // Everything that can happen to the kiosk: what people do, what readers read, what workers bring
 // back. The only way into `update`.
 
-#include <chrono>
 #include <optional>
 #include <string>
 #include <variant>
@@ -13,6 +12,7 @@
 #include "core/overview/overview.hpp"
 #include "core/overview/round_so_far.hpp"
 #include "core/people/pin.hpp"
+#include "kiosk/model/camera_page.hpp"
 #include "kiosk/model/question.hpp"
 #include "kiosk/settings/settings.hpp"
 
@@ -31,6 +31,7 @@ enum class ScreenName {
   Words,
   NewTubs,
   Correct,
+  Camera,
   Who,
   Pin,
   People,
@@ -139,6 +140,10 @@ struct SetUp {
   Settings settings;
   bool operator==(const SetUp&) const = default;
 };
+/// A camera was plugged in just now, perhaps.
+struct LookForCameras {
+  bool operator==(const LookForCameras&) const = default;
+};
 /// Whoever has no badge at hand says who they are.
 struct PickPerson {
   std::string name;
@@ -188,6 +193,16 @@ struct LabelRefused {
 struct ReaderSays {
   std::string sentence;  // empty: nothing any more
   bool operator==(const ReaderSays&) const = default;
+};
+
+/// The live picture goes on. Only while setup's camera page is open.
+struct CameraSeen {
+  CameraSight sight;
+  bool operator==(const CameraSeen&) const = default;
+};
+struct CamerasFound {
+  std::vector<std::string> paths;
+  bool operator==(const CamerasFound&) const = default;
 };
 
 // Workers ------------------------------------------------------------------------------------
@@ -267,22 +282,20 @@ struct Tick {
   bool operator==(const Tick&) const = default;
 };
 
-using Intent = std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Shift, Ask,
-                            AnswerWith, Typed, Erase, Enter, Turn, TakeBack, LookAt, CorrectTo,
-                            CorrectDay, NextFilter, SetOut, EndRound, NextValue, MakeTubs, SetUp,
-                            PickPerson, StepAside, OpenPerson, GiveAccess, EndAccess, ChangePin,
-                            Leave, CodeRead, LabelRefused, ReaderSays, RosterLoaded, OverviewReady,
-                            ForecastReady, HistoryLoaded, Saved, PinFound, PinChecked, PinKept,
-                            Stop, TubsMade, LabelsPrinted, PrintersFound, SettingsKept, Tick>;
+using Intent =
+    std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Shift, Ask, AnswerWith,
+                 Typed, Erase, Enter, Turn, TakeBack, LookAt, CorrectTo, CorrectDay, NextFilter,
+                 SetOut, EndRound, NextValue, MakeTubs, SetUp, LookForCameras, PickPerson,
+                 StepAside, OpenPerson, GiveAccess, EndAccess, ChangePin, Leave, CodeRead,
+                 LabelRefused, ReaderSays, CameraSeen, CamerasFound, RosterLoaded, OverviewReady,
+                 ForecastReady, HistoryLoaded, Saved, PinFound, PinChecked, PinKept, Stop, TubsMade,
+                 LabelsPrinted, PrintersFound, SettingsKept, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {
   Moment now;
   EventId fresh;       // for the event that this intent may lead to
   EventId next_fresh;  // for a second one that goes with it; later than `fresh`
-  /// Since a moment that never moves. The wall clock may be set back or forward at any time; what
-  /// is due after a while must neither come at once nor never.
-  std::chrono::milliseconds running{0};
 
   bool operator==(const Stamp&) const = default;
 };

@@ -86,10 +86,9 @@ struct Model {
 
   std::string by;  // who is at the kiosk; empty: nobody
   People people;
-  // Both by the clock that nobody sets.
-  std::optional<std::chrono::milliseconds> last_seen;  // somebody did something here
-  std::optional<bool> pin_set;                         // absent until it is known
-  std::optional<std::chrono::milliseconds> pin_given;  // by the keeper who is at the kiosk
+  std::optional<Moment> last_seen;  // somebody did something, on this screen or another
+  std::optional<bool> pin_set;      // absent until it is known
+  std::optional<Moment> pin_given;  // by the keeper who is at the kiosk
   std::optional<PinPage> pin;
   std::optional<Intent> wanted;           // what was held up by a question, to be gone on with
   std::optional<PersonAdded> new_person;  // waits for their PIN
@@ -120,11 +119,13 @@ struct Model {
   int list_page = 0;
   bool list_turned = false;  // by hand; until then the round's list follows the walk
 
+  std::optional<CameraPage> camera;  // while its page is open
+
   std::optional<Notice> notice;
   std::string reader_says;
   std::optional<UndoOffer> undo;
   std::vector<EventId> saving;  // handed to the store, not yet acknowledged
-  std::optional<std::chrono::milliseconds> last_touched;  // by the clock that nobody sets
+  std::optional<Moment> last_touched;
 
   bool operator==(const Model&) const = default;
 };

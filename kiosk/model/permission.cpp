@@ -45,6 +45,7 @@ Guard guard_of_screen(const Model& model, ScreenName screen) {
     case ScreenName::Pin: return Guard::Open;
     case ScreenName::NewTubs: return Guard::Keepers;
     case ScreenName::Setup:
+    case ScreenName::Camera:
     case ScreenName::People:
     case ScreenName::Person: return Guard::KeeperPin;
     case ScreenName::Words:
@@ -84,6 +85,7 @@ struct GuardOf {
   Guard operator()(const NextValue&) const { return Guard::Keepers; }
   Guard operator()(const MakeTubs&) const { return Guard::Keepers; }
   Guard operator()(const SetUp&) const { return Guard::KeeperPin; }
+  Guard operator()(const LookForCameras&) const { return Guard::KeeperPin; }
   Guard operator()(const PickPerson&) const { return Guard::Open; }
   Guard operator()(const StepAside&) const { return Guard::Open; }
   Guard operator()(const OpenPerson&) const { return Guard::KeeperPin; }
@@ -101,6 +103,8 @@ struct GuardOf {
 
   // What readers and workers bring is nobody's doing.
   Guard operator()(const ReaderSays&) const { return Guard::Open; }
+  Guard operator()(const CameraSeen&) const { return Guard::Open; }
+  Guard operator()(const CamerasFound&) const { return Guard::Open; }
   Guard operator()(const RosterLoaded&) const { return Guard::Open; }
   Guard operator()(const OverviewReady&) const { return Guard::Open; }
   Guard operator()(const ForecastReady&) const { return Guard::Open; }

@@ -90,7 +90,7 @@ Effects on_pin_checked(Model& model, const PinChecked& checked, const Stamp& sta
   } else if (checked.answer->verdict != PinVerdict::Right) {
     tell(model, Tone::Problem, not_right(*checked.answer));
   } else {
-    model.pin_given = stamp.running;
+    model.pin_given = stamp.now;
     return go_on(model, stamp);
   }
   return {};
@@ -104,7 +104,7 @@ Effects on_pin_kept(Model& model, const PinKept& kept, const Stamp& stamp) {
     tell(model, Tone::Problem, kept.problem->sentence);
     return {};
   }
-  model.pin_given = stamp.running;
+  model.pin_given = stamp.now;
   if (model.new_person) {
     model.pin.reset();
     go_back(model);

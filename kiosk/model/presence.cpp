@@ -6,9 +6,14 @@
 namespace rackside::kiosk {
 namespace {
 
-bool past(std::optional<std::chrono::milliseconds> since, const Stamp& stamp,
-          std::chrono::minutes lasts) {
-  return since && stamp.running - *since >= lasts;
+// Clocks are put right by seconds while a program runs; set back further, they say nothing about
+// how long ago something was, and the safer guess is: long.
+constexpr std::chrono::minutes clock_slack{1};
+
+bool past(const std::optional<Moment>& since, const Stamp& stamp, std::chrono::minutes lasts) {
+  if (!since) return false;
+  const auto elapsed = stamp.now.utc - since->utc;
+  return elapsed >= lasts || elapsed < -clock_slack;
 }
 
 Effects comes(const std::string& name, Arrival how, const Stamp& stamp) {
@@ -37,7 +42,7 @@ void note_presence(Model& model, const Stamp& stamp) {
   if (past(model.last_seen, stamp, idle_return) || past(model.pin_given, stamp, pin_lasts))
     model.pin_given.reset();
   if (past(model.last_seen, stamp, presence_lasts) && !model.people.nobody()) step_aside(model);
-  model.last_seen = stamp.running;
+  model.last_seen = stamp.now;
 }
 
 Effects on_badge(Model& model, const Code& badge, const Stamp& stamp) {

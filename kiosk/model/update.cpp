@@ -84,10 +84,8 @@ struct Step {
   }
   Effects operator()(const SetOut&) const { return set_out(model, stamp); }
   Effects operator()(const EndRound&) const { return end_round(model, stamp); }
-  Effects operator()(const SetUp& i) const {
-    take_settings(model, i.settings);
-    return {KeepSettings{i.settings}};
-  }
+  Effects operator()(const SetUp& i) const { return set_up(model, i.settings); }
+  Effects operator()(const LookForCameras&) const { return {FindCameras{}}; }
   Effects operator()(const PickPerson& i) const { return pick_person(model, i.name, stamp); }
   Effects operator()(const StepAside&) const {
     step_aside(model);
@@ -110,17 +108,26 @@ struct Step {
   Effects operator()(const PinChecked& i) const { return on_pin_checked(model, i, stamp); }
   Effects operator()(const PinKept& i) const { return on_pin_kept(model, i, stamp); }
   Effects operator()(const CodeRead& i) const {
+    if (only_tried(i.by)) return {};
     Effects effects = on_code(model, i.text, stamp);
     if (i.our_codes > 1 && !model.notice)
       tell(model, Tone::Tell, "Several labels in view: this is the one nearest to the middle.");
     return effects;
   }
   Effects operator()(const LabelRefused& i) const {
-    tell(model, Tone::Problem, i.sentence);
+    if (!only_tried(ReadBy::Camera)) tell(model, Tone::Problem, i.sentence);
     return {};
   }
   Effects operator()(const ReaderSays& i) const {
     model.reader_says = i.sentence;
+    return {};
+  }
+  Effects operator()(const CameraSeen& i) const {
+    on_sight(model, i.sight);
+    return {};
+  }
+  Effects operator()(const CamerasFound& i) const {
+    on_cameras(model, i);
     return {};
   }
   Effects operator()(const RosterLoaded& i) const { return on_roster(model, i); }
@@ -146,8 +153,12 @@ struct Step {
   Effects operator()(const Tick&) const { return when_idle(); }
 
  private:
+  // Somebody is aiming the camera: what it reads stands beside its picture and opens nothing.
+  bool only_tried(ReadBy by) const {
+    return by == ReadBy::Camera && model.screen == ScreenName::Camera;
+  }
   Effects when_idle() const {
-    const bool idle = model.last_touched && stamp.running - *model.last_touched >= idle_return;
+    const bool idle = model.last_touched && stamp.now.utc - model.last_touched->utc >= idle_return;
     if (!idle) return {};
     model.last_touched.reset();
     go_home(model);
@@ -157,8 +168,6 @@ struct Step {
     return {TidyLog{}, LoadOverview{}};
   }
 };
-
-}  // namespace
 
 bool by_a_person(const Intent& intent) {
   return !(
@@ -170,8 +179,11 @@ bool by_a_person(const Intent& intent) {
       std::holds_alternative<PinKept>(intent) || std::holds_alternative<Stop>(intent) ||
       std::holds_alternative<ReaderSays>(intent) || std::holds_alternative<SettingsKept>(intent) ||
       std::holds_alternative<TubsMade>(intent) || std::holds_alternative<PrintersFound>(intent) ||
-      std::holds_alternative<LabelsPrinted>(intent) || std::holds_alternative<Tick>(intent));
+      std::holds_alternative<LabelsPrinted>(intent) || std::holds_alternative<CameraSeen>(intent) ||
+      std::holds_alternative<CamerasFound>(intent) || std::holds_alternative<Tick>(intent));
 }
+
+}  // namespace
 
 Effects decide(Model& model, const Intent& intent, const Stamp& stamp) {
   switch (permission(model, intent)) {
@@ -187,9 +199,11 @@ Next update(Model model, const Intent& intent, const Stamp& stamp) {
   model.now = stamp.now;
   if (by_a_person(intent)) {
     note_presence(model, stamp);
-    model.last_touched = stamp.running;
+    model.last_touched = stamp.now;
   }
+  const ScreenName before = model.screen;
   Effects effects = decide(model, intent, stamp);
+  for (Effect& effect : follow_screen(model, before)) effects.push_back(std::move(effect));
   if (!asks_first(model.screen)) {
     // Nobody waits for an answer any more.
     model.pin.reset();

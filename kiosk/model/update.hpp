@@ -12,9 +12,6 @@ namespace rackside::kiosk {
 
 using Next = std::pair<Model, std::vector<Effect>>;
 
-/// Whether somebody is at the kiosk: a touch, a key or a scan, not a worker's result.
-[[nodiscard]] bool by_a_person(const Intent& intent);
-
 [[nodiscard]] Next update(Model model, const Intent& intent, const Stamp& stamp);
 
 /// The model and the first effects of a program that has just started.

@@ -55,7 +55,7 @@ Result<Display> open_display(const Sdl& sdl, const Options& options) {
   Display display;
   if (sdl.started()) display.window = open_window(options);
   if (display.window) display.renderer = open_renderer(display.window.get());
-  if (display.renderer) return std::move(display);
+  if (display.renderer) return display;
   const std::string sentence = console_driver().empty()
                                    ? "There is no screen to draw on. The log is untouched."
                                    : screen_advice(look_at_console());

@@ -61,6 +61,9 @@ struct PrintOf {
         .add(mark.ink)
         .value();
   }
+  std::uint64_t operator()(const LivePicture& picture) const {
+    return Print{}.add(std::uint64_t{5}).add(picture.box).add(picture.number).value();
+  }
 };
 
 struct ReachOf {
@@ -74,6 +77,7 @@ struct ReachOf {
     return Box{left.x, top.y, right.x - left.x, bottom.y - top.y}.inset(-path.width - 3);
   }
   Box operator()(const MarkAt& mark) const { return mark.box.inset(-2); }
+  Box operator()(const LivePicture& picture) const { return picture.box.inset(-1); }
 };
 
 // The panel in squares, each with the print of all that reaches into it.

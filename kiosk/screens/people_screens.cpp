@@ -12,7 +12,7 @@
 namespace rackside::kiosk {
 namespace {
 
-double row_height(const Composer& composer) { return composer.mm(usual_target_mm); }
+double row_height(const Composer& composer) { return composer.mm(least_target_mm); }
 
 // One person a row; touching it does what `intent` says.
 template <class MakeIntent>
@@ -26,8 +26,9 @@ void rows(Composer& composer, Box box, const std::vector<PersonLine>& lines, int
     Box row = box.take_top(height);
     composer.touch(row, lines[i].name, intent(lines[i].name));
     composer.rule(row);
-    composer.text(row.take_right(row.width * 0.42), lines[i].detail, composer.style(Step::Record),
-                  Ink::Soft, Align::Right);
+    const Style small = composer.style(Step::Record);
+    const double detail = std::min(row.width * 0.5, composer.width(lines[i].detail, small) + 1);
+    composer.text(row.take_right(detail), lines[i].detail, small, Ink::Soft, Align::Right);
     row.take_right(composer.mm(gap_mm));
     composer.text(row, lines[i].name, composer.style(Step::Species, Face::Bold),
                   lines[i].welcome ? Ink::Text : Ink::Soft);

@@ -5,7 +5,7 @@
 #include <functional>
 #include <thread>
 
-#include "kiosk/doorbell/doorbell.hpp"
+#include "kiosk/frames/doorbell.hpp"
 
 namespace rackside::kiosk {
 

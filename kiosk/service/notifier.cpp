@@ -8,7 +8,7 @@
 #include <cstddef>
 #include <cstdlib>
 
-#include "kiosk/doorbell/doorbell.hpp"
+#include "kiosk/frames/doorbell.hpp"
 
 namespace rackside::kiosk {
 namespace {

@@ -9,47 +9,70 @@ namespace {
 
 using std::chrono::milliseconds;
 
-milliseconds running_time() { return milliseconds{SDL_GetTicks64()}; }
+constexpr milliseconds noticed_jump{2000};  // a clock that is merely kept right drifts by less
 
 }  // namespace
 
 Loop::Loop(Needs needs)
-    : needs_(std::move(needs)), stage_(needs_.window, needs_.renderer, needs_.fonts) {}
+    : needs_(std::move(needs)),
+      stage_(needs_.window, needs_.renderer, needs_.fonts, needs_.newest_picture) {}
 
 void Loop::run(std::string by, Settings settings) {
-  SDL_StartTextInput();
-  display_density_ = needs_.density();
-  blanking_.touched(running_time());
-  decide(begin(std::move(by), needs_.clock.now(), std::move(settings)));
-  picture();
+  start(std::move(by), std::move(settings));
   while (running_) {
     wait();
-    for (SDL_Event event; SDL_PollEvent(&event) != 0;) handle(event);
-    decide_results();
-    pass_time();
-    picture();
+    turn();
   }
+}
+
+void Loop::start(std::string by, Settings settings) {
+  SDL_StartTextInput();
+  display_density_ = needs_.density();
+  blanking_.touched(needs_.running());
+  decide(begin(std::move(by), needs_.clock.now(), std::move(settings)));
+  picture();
+}
+
+void Loop::turn() {
+  follow_clock();
+  for (SDL_Event event; SDL_PollEvent(&event) != 0;) handle(event);
+  decide_results();
+  pass_time();
+  picture();
 }
 
 // Sleeps until an event comes or one of the few deadlines there are.
 void Loop::wait() {
   milliseconds patience = until_next_tick();
-  const auto no_later_than = [&](std::optional<Time> deadline) {
-    if (deadline) patience = std::min(patience, *deadline - running_time());
+  const auto no_later_than = [&](std::optional<Time> deadline, Time now) {
+    if (deadline) patience = std::min(patience, *deadline - now);
   };
-  no_later_than(wedge_.next_deadline());
-  no_later_than(blanking_.next_deadline());
-  no_later_than(needs_.pulse.next_deadline());
+  no_later_than(wedge_.next_deadline(), KeyTime{SDL_GetTicks64()});
+  no_later_than(blanking_.next_deadline(), needs_.running());
+  no_later_than(needs_.pulse.next_deadline(), needs_.running());
   needs_.sleep.wait(patience);
 }
 
+// The wall clock may be set back or forward at any time. What counts from the last touch must then
+// neither come at once nor stay away: it is moved along.
+void Loop::follow_clock() {
+  const Instant wall = needs_.clock.now().utc;
+  const Time running = needs_.running();
+  const milliseconds jump =
+      wall_seen_ ? (wall - *wall_seen_) - (running - running_seen_) : milliseconds{0};
+  if (model_.last_touched && std::chrono::abs(jump) > noticed_jump)
+    model_.last_touched->utc += jump;
+  wall_seen_ = wall;
+  running_seen_ = running;
+}
+
 void Loop::pass_time() {
-  const auto now = running_time();
-  if (const auto deadline = wedge_.next_deadline(); deadline && now >= *deadline)
-    handle_wedge(wedge_.tick(now));
+  const KeyTime key_now{SDL_GetTicks64()};
+  if (const auto deadline = wedge_.next_deadline(); deadline && key_now >= *deadline)
+    handle_wedge(wedge_.tick(key_now));
   if (until_next_tick() <= milliseconds{0}) decide(Tick{});
-  blanking_.tick(now);
-  needs_.pulse.beat(now);
+  blanking_.tick(needs_.running());
+  needs_.pulse.beat(needs_.running());
 }
 
 milliseconds Loop::until_next_tick() {
@@ -59,20 +82,22 @@ milliseconds Loop::until_next_tick() {
   const Instant midnight = Instant{now.day() + std::chrono::days{1}} - now.offset;
   const milliseconds until = midnight - now.utc + milliseconds{1};
   if (!model_.last_touched) return until;
-  return std::min(until, *model_.last_touched + idle_return - running_time());
+  return std::min(until, model_.last_touched->utc + idle_return - now.utc);
 }
 
 void Loop::decide(const Intent& intent) { decide(update(std::move(model_), intent, stamp())); }
 
 Stamp Loop::stamp() {
   const EventId first = needs_.ids.next_event();
-  return {needs_.clock.now(), first, needs_.ids.next_event(), running_time()};
+  return {needs_.clock.now(), first, needs_.ids.next_event()};
 }
 
 void Loop::decide_results() {
   for (const Intent& intent : needs_.results.take()) {
     // What the camera reads wakes the screen too, and counts.
-    if (by_a_person(intent)) blanking_.touched(running_time());
+    const bool read =
+        std::holds_alternative<CodeRead>(intent) || std::holds_alternative<LabelRefused>(intent);
+    if (read) blanking_.touched(needs_.running());
     decide(intent);
   }
 }

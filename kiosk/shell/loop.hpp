@@ -36,23 +36,33 @@ class Loop {
     IdSource& ids;
     IntentQueue& results;
     std::function<void(const Effect&)> run_effect;
+    Canvas::NewestPicture newest_picture;
     std::function<void(const Notice&)> tell;  // once for every notice, when it is on the screen
     /// Pixels to a millimetre, asked again whenever the display changes; none: guessed.
     std::function<std::optional<double>()> density;
     Closing closing = Closing::Ends;
+    /// Since any fixed moment, by a clock that nobody sets.
+    std::function<std::chrono::milliseconds()> running = [] {
+      return std::chrono::milliseconds{SDL_GetTicks64()};
+    };
   };
 
   explicit Loop(Needs needs);
 
-  /// Runs until `stop` was called or SDL_QUIT comes.
+  /// The first picture.
+  void start(std::string by, Settings settings);
+  /// One turn, without sleeping: all that has happened since the last one, then the picture.
+  void turn();
+  /// Starts, then sleeps and turns until `stop` was called or SDL_QUIT comes.
   void run(std::string by, Settings settings);
   void stop() { running_ = false; }
 
  private:
-  using Time = std::chrono::milliseconds;  // since SDL was started; nobody sets that clock
+  using Time = std::chrono::milliseconds;
 
   // loop.cpp: sleeping, deciding, drawing
   void wait();
+  void follow_clock();
   void pass_time();
   [[nodiscard]] Time until_next_tick();
   void decide(const Intent& intent);
@@ -88,6 +98,8 @@ class Loop {
   Blanking blanking_;
   bool key_only_wakes_ = false;  // the one that is being handled
   std::optional<std::size_t> focus_;
+  std::optional<Instant> wall_seen_;  // when the clocks were last compared
+  Time running_seen_{0};
   std::optional<Notice> told_;
   bool running_ = true;
 };

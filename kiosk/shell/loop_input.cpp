@@ -38,7 +38,7 @@ void Loop::handle(const SDL_Event& event) {
     case SDL_RENDER_DEVICE_RESET: stage_.lost_textures(); break;
     case SDL_MOUSEBUTTONDOWN: press(spot_of(event.button.x, event.button.y)); break;
     case SDL_MOUSEMOTION:
-      blanking_.touched(key_time(event.motion.timestamp));
+      blanking_.touched(needs_.running());
       pointer_.move(spot_of(event.motion.x, event.motion.y));
       break;
     case SDL_MOUSEBUTTONUP: release(spot_of(event.button.x, event.button.y)); break;
@@ -71,7 +71,7 @@ void Loop::handle_window(const SDL_WindowEvent& window) {
 
 void Loop::press(Spot spot) {
   focus_.reset();
-  if (!blanking_.touched(KeyTime{SDL_GetTicks64()})) pointer_.press(spot, scene_);
+  if (!blanking_.touched(needs_.running())) pointer_.press(spot, scene_);
 }
 
 void Loop::release(Spot spot) {
@@ -86,7 +86,7 @@ void Loop::finger(const SDL_TouchFingerEvent& finger) {
 }
 
 void Loop::handle_key(const SDL_Keysym& key, KeyTime at) {
-  key_only_wakes_ = blanking_.touched(at);
+  key_only_wakes_ = blanking_.touched(needs_.running());
   if (closes(key)) {
     want_to_close();
     return;

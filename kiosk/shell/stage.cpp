@@ -20,10 +20,11 @@ Box whole(const Panel& panel) {
 
 }  // namespace
 
-Stage::Stage(SDL_Window* window, SDL_Renderer* renderer, const FontBook& fonts)
+Stage::Stage(SDL_Window* window, SDL_Renderer* renderer, const FontBook& fonts,
+             Canvas::NewestPicture newest)
     : window_(window),
       renderer_(renderer),
-      canvas_(renderer, fonts),
+      canvas_(renderer, fonts, std::move(newest)),
       keeps_picture_(keeps_picture(renderer)) {}
 
 void Stage::show(const Scene& scene, PaletteName colours, const Touching& touching,

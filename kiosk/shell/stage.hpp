@@ -8,7 +8,8 @@ namespace rackside::kiosk {
 
 class Stage {
  public:
-  Stage(SDL_Window* window, SDL_Renderer* renderer, const FontBook& fonts);
+  Stage(SDL_Window* window, SDL_Renderer* renderer, const FontBook& fonts,
+        Canvas::NewestPicture newest);
 
   /// Puts the scene on the screen. Nothing happens where it is there already.
   void show(const Scene& scene, PaletteName colours, const Touching& touching, const Panel& panel);

@@ -11,18 +11,10 @@ class FixedClock : public Clock {
   explicit FixedClock(Moment moment) : moment_(moment) {}
   Moment now() override { return moment_; }
   std::chrono::minutes offset_at(Instant) override { return moment_.offset; }
-  void advance(std::chrono::milliseconds by) {
-    moment_.utc += by;
-    running_ += by;
-  }
-  /// Somebody sets the clock on the wall; no time passes.
-  void set(Moment moment) { moment_ = moment; }
-  /// How long it has been going, whatever the wall says.
-  [[nodiscard]] std::chrono::milliseconds running() const { return running_; }
+  void advance(std::chrono::milliseconds by) { moment_.utc += by; }
 
  private:
   Moment moment_;
-  std::chrono::milliseconds running_{0};
 };
 
 class CountingIds : public IdSource {

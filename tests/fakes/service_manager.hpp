@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "kiosk/doorbell/doorbell.hpp"
+#include "kiosk/frames/doorbell.hpp"
 
 namespace rackside::tests {
 

@@ -48,19 +48,3 @@ TEST_CASE("what was saved while the overview was read is not lost from the open 
   kiosk.does(stale);
   CHECK(shown_animal(kiosk.model())->refusals_since_meal == 1);
 }
-
-TEST_CASE("a clock that is set back or forward neither hurries the way back nor stops it") {
-  for (const auto jump : {-26h, 26h}) {
-    TableKiosk kiosk;
-    const Code tub = kiosk.house(1, "Orphnaecus philippinus");
-    kiosk.start();
-    kiosk.scans(tub);
-    const Moment now = kiosk.clock.now();
-    kiosk.clock.set({now.utc + jump, now.offset});
-    kiosk.does(kiosk::Tick{});
-    CHECK(kiosk.model().screen == ScreenName::Tub);
-    kiosk.clock.advance(kiosk::idle_return);
-    kiosk.does(kiosk::Tick{});
-    CHECK(kiosk.model().screen == ScreenName::Round);
-  }
-}

@@ -2,7 +2,6 @@
 // Waiting for a file descriptor in a way that another thread can end.
 
 #include <chrono>
-#include <span>
 
 namespace rackside {
 
@@ -32,8 +31,6 @@ class Doorbell {
   void ring();
   /// Until `fd` can be read (-1: only the bell), the bell rings, or `patience` has run out.
   [[nodiscard]] Woken wait(int fd, std::chrono::milliseconds patience);
-  /// The same for any of several. A negative patience never runs out.
-  [[nodiscard]] Woken wait(std::span<const int> fds, std::chrono::milliseconds patience);
 
  private:
   Descriptor bell_;

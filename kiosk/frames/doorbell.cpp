@@ -1,4 +1,4 @@
-#include "kiosk/doorbell/doorbell.hpp"
+#include "kiosk/frames/doorbell.hpp"
 
 #include <poll.h>
 #include <sys/eventfd.h>
@@ -6,7 +6,6 @@
 
 #include <cstdint>
 #include <utility>
-#include <vector>
 
 namespace rackside {
 
@@ -28,13 +27,8 @@ void Doorbell::ring() {
 }
 
 Woken Doorbell::wait(int fd, std::chrono::milliseconds patience) {
-  return wait(std::span(&fd, fd >= 0 ? 1 : 0), patience);
-}
-
-Woken Doorbell::wait(std::span<const int> fds, std::chrono::milliseconds patience) {
-  std::vector<pollfd> waiting{{bell_.get(), POLLIN, 0}};
-  for (const int fd : fds) waiting.push_back({fd, POLLIN, 0});
-  const int ready = ::poll(waiting.data(), waiting.size(), static_cast<int>(patience.count()));
+  pollfd waiting[2] = {{bell_.get(), POLLIN, 0}, {fd, POLLIN, 0}};
+  const int ready = ::poll(waiting, fd >= 0 ? 2 : 1, static_cast<int>(patience.count()));
   if (waiting[0].revents != 0) {
     std::uint64_t rings = 0;
     [[maybe_unused]] const auto heard = ::read(bell_.get(), &rings, sizeof rings);
