@@ -85,9 +85,9 @@ Result<Overview> read_overview(LogStore& log, Forecaster& forecaster, const Mome
   return overview;
 }
 
-Result<Collection> read_roster(LogStore& log) {
-  return log.read_kinds(roster_kinds()).map([](std::vector<Event> events) {
-    return fold_collection(std::move(events));
+Result<Roster> read_roster(LogStore& log) {
+  return log.read_kinds(roster_kinds()).map([](const std::vector<Event>& events) {
+    return Roster{fold_collection(events), fold_people(events)};
   });
 }
 

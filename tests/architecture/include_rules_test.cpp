@@ -39,6 +39,7 @@ const std::vector<Rule> rules{
     {"labels/", {"pango"}, {"labels/render/"}},
     {"labels/", {"poppler"}, {"labels/read/"}},
     {"labels/", {"spawn.h", "sys/wait.h"}, {"labels/printer/"}},
+    {"", {"sys/un.h"}, {"kiosk/service/", "tests/"}},
     {"labels/",
      {"cairo"},
      {"labels/render/", "labels/cards/", "labels/calibration/", "labels/handover/"}},
