@@ -37,8 +37,9 @@ struct Setup {
 }  // namespace
 
 TEST_CASE("luma is taken from every format that a camera may agree to") {
-  for (const std::uint32_t format : {V4L2_PIX_FMT_GREY, V4L2_PIX_FMT_YUYV, V4L2_PIX_FMT_YUV420,
-                                     V4L2_PIX_FMT_NV12, V4L2_PIX_FMT_UYVY}) {
+  for (const std::uint32_t format :
+       {V4L2_PIX_FMT_GREY, V4L2_PIX_FMT_YUYV, V4L2_PIX_FMT_YUV420, V4L2_PIX_FMT_YVU420,
+        V4L2_PIX_FMT_NV12, V4L2_PIX_FMT_NV21, V4L2_PIX_FMT_UYVY}) {
     Setup setup({format});
     CHECK(setup.next_grey() == -1);
     setup.camera.show_grey(90);
@@ -99,6 +100,35 @@ TEST_CASE("an unplugged camera is missed, and used again as soon as it is back")
   CHECK(setup.next_grey() == -1);
   setup.camera.show_grey(80);
   CHECK(setup.next_grey() == 80);
+}
+
+TEST_CASE("another camera behind the same path, with another size, is used as well") {
+  Setup setup({V4L2_PIX_FMT_YUYV}, 8, 4);
+  CHECK(setup.next_grey() == -1);
+  setup.camera.show_grey(30);
+  CHECK(setup.next_grey() == 30);
+  setup.camera.unplug();
+  CHECK_FALSE(setup.source.next(soon));
+  setup.camera.change_size(16, 8);
+  setup.camera.plug_in();
+  CHECK(setup.next_grey() == -1);
+  setup.camera.show_grey(40);
+  const auto frame = setup.source.next(soon);
+  REQUIRE(frame);
+  REQUIRE(*frame);
+  CHECK((*frame)->width == 16);
+  CHECK((*frame)->height == 8);
+}
+
+TEST_CASE("a camera that is pulled out between two frames is missed at the next one") {
+  Setup setup;
+  CHECK(setup.next_grey() == -1);
+  setup.camera.show_grey(20);
+  setup.camera.fail_once(ENODEV);
+  CHECK_FALSE(setup.source.next(soon));
+  CHECK(setup.camera.mapped == setup.camera.unmapped);
+  setup.camera.show_grey(25);
+  CHECK(setup.next_grey() == 25);
 }
 
 TEST_CASE("a frame size that changes under way is taken up, be it smaller or larger") {

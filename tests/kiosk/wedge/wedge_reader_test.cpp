@@ -1,5 +1,6 @@
 #include "kiosk/wedge/wedge_reader.hpp"
 
+#include "core/code/code.hpp"
 #include "tests/frame.hpp"
 
 using namespace rackside;
@@ -102,6 +103,53 @@ TEST_CASE("two bursts back to back are two scans") {
   CHECK(scans(keys.heard) == std::vector<std::string>{"T4K79MWX", "A000012K"});
 }
 
+TEST_CASE("two bursts back to back without an ending key are two scans") {
+  Keyboard keys;
+  keys.type("T4K79MWX", fast);
+  keys.rest(milliseconds{70});
+  keys.type("A000012K", fast);
+  keys.rest(milliseconds{70});
+  CHECK(scans(keys.heard) == std::vector<std::string>{"T4K79MWX", "A000012K"});
+}
+
+TEST_CASE("half a burst takes nothing from the whole one behind it") {
+  Keyboard keys;
+  keys.type("T4K79", fast);
+  keys.rest(milliseconds{90});
+  keys.type("A000012K", fast);
+  keys.end();
+  CHECK(keys.heard == Outputs{Scanned{"A000012K"}});
+}
+
+TEST_CASE("every character of our codes comes through as the layout gives it, shifted or not") {
+  // A layout that carries the alphabet gives these as texts, whatever keys it takes; on some the
+  // scanner has to hold shift for digits and not for letters.
+  for (const bool letters_shifted : {true, false})
+    for (std::size_t first = 0; first < code_alphabet.size(); ++first) {
+      std::string meant, sent;
+      for (std::size_t i = 0; i < 8; ++i)
+        meant += code_alphabet[(first + i) % code_alphabet.size()];
+      for (const char c : meant)
+        sent +=
+            letters_shifted ? c : static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+      Keyboard keys;
+      keys.type(sent, fast);
+      keys.end();
+      CHECK(keys.heard == Outputs{Scanned{meant}});
+    }
+}
+
+TEST_CASE("a burst through a layout without our letters is one foreign scan, not typing") {
+  Keyboard keys;
+  for (const char* key : {"т", "4", "л", "7", "9", "ь", "ц", "ч"}) {
+    keys.hear(keys.reader.key(key, keys.now));
+    keys.now += fast;
+  }
+  keys.end();
+  REQUIRE(keys.heard.size() == 1);
+  CHECK(std::holds_alternative<Scanned>(keys.heard[0]));
+}
+
 TEST_CASE("a scanner that ends with carriage return and line feed presses Enter once") {
   Keyboard keys;
   keys.type("T4K79MWX", fast);
@@ -180,6 +228,32 @@ TEST_CASE("nothing a person types at up to 15 keys a second is lost or taken for
     keys.rest(milliseconds{500});
     RC_ASSERT(typed_text(keys.heard) == meant);
     RC_ASSERT(scans(keys.heard).empty());
+  });
+}
+
+TEST_CASE("bursts and typing by turns never mix") {
+  rc::prop("each comes back whole and in its order", [] {
+    Keyboard keys;
+    std::string typed;
+    std::vector<std::string> scanned;
+    const int turns = *rc::gen::inRange(1, 8);
+    for (int turn = 0; turn < turns; ++turn) {
+      if (*rc::gen::arbitrary<bool>()) {
+        scanned.emplace_back(*rc::gen::arbitrary<bool>() ? "T4K79MWX" : "A000012K");
+        keys.type(scanned.back(), milliseconds{*rc::gen::inRange(1, 13)});
+        keys.end();
+      } else {
+        for (int i = *rc::gen::inRange(1, 9); i > 0; --i) {
+          const char c = *rc::gen::inRange('a', '{');
+          typed += c;
+          keys.type(std::string(1, c), milliseconds{*rc::gen::inRange(70, 300)});
+        }
+      }
+      keys.rest(milliseconds{*rc::gen::inRange(61, 400)});
+    }
+    keys.rest(milliseconds{500});
+    RC_ASSERT(scans(keys.heard) == scanned);
+    RC_ASSERT(typed_text(keys.heard) == typed);
   });
 }
 
