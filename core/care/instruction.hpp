@@ -58,7 +58,7 @@ struct PreyPlan {
 };
 
 /// "2 crickets of about 8 mm".
-[[nodiscard]] std::string format_prey(const PreyPlan& prey);
+[[nodiscard]] std::string format_prey(const PreyPlan& prey, Units units = {});
 
 struct Instruction {
   Task task = Task::NotDue;

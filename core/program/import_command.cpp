@@ -5,6 +5,7 @@
 #include <CLI/CLI.hpp>
 
 #include "core/interchange/import.hpp"
+#include "core/program/taking_turns.hpp"
 #include "core/program/text_file.hpp"
 #include "core/program/wording.hpp"
 #include "core/store/sqlite_log.hpp"
@@ -53,7 +54,7 @@ Result<int> import_files(const Words& words, Desk& desk) {
       error.sentence = fmt::format("{}: {}", error.where, error.sentence);
     return tl::unexpected(error);
   }
-  const auto written = (*log)->append(plan->drafts, desk.clock.now().utc);
+  const auto written = append_in_turns(**log, plan->drafts, desk.clock.now().utc);
   if (!written) return tl::unexpected(written.error());
   tell(*plan);
   return done;

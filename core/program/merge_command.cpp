@@ -4,14 +4,12 @@
 
 #include <CLI/CLI.hpp>
 
+#include "core/program/taking_turns.hpp"
 #include "core/program/wording.hpp"
 #include "core/store/sqlite_log.hpp"
 
 namespace rackside::program {
 namespace {
-
-// Enough to be quick, little enough to hold in memory and to keep a kiosk waiting only briefly.
-constexpr std::size_t events_at_once = 5000;
 
 Result<MergeOutcome> merge_all(LogStore& into, LogStore& from) {
   MergeOutcome all;
@@ -23,6 +21,7 @@ Result<MergeOutcome> merge_all(LogStore& into, LogStore& from) {
     if (!some) return tl::unexpected(some.error());
     all.added += some->added;
     all.present += some->present;
+    if (events->size() == events_at_once) let_others_write();
   }
 }
 

@@ -59,7 +59,8 @@ void fill_living(TubView& view, const Model& model, const AnimalState& animal) {
   view.why = instruction.why;
   if (model.tub->history)
     view.strip = view_strip(*model.tub->history, forecast,
-                            model.tub->density ? &*model.tub->density : nullptr, model.now);
+                            model.tub->density ? &*model.tub->density : nullptr, model.now,
+                            rules.wording.dates);
   const auto& order = tile_order(model.tub->tiles_for);
   for (std::size_t i = 0; i < order.size(); ++i)
     view.tiles.push_back(
@@ -106,14 +107,16 @@ TubView view_tub(const Model& model) {
 std::vector<RecordLine> view_records(const Model& model) {
   if (!model.tub || !model.tub->history) return {};
   const auto& history = *model.tub->history;
+  const Wording& wording = model.rules.collection.wording;
   std::set<EventId> stands;
   for (const Event& event : standing(history)) stands.insert(event.id);
   std::vector<RecordLine> lines;
   for (const Event& event : history) {
     if (std::holds_alternative<Retracted>(event.details)) continue;
     const bool is_standing = stands.contains(event.id);
-    lines.push_back({event.id, mark_of(event.details), when_words(event.when, model.now),
-                     event_words(event, model.collection), event.by, !is_standing,
+    lines.push_back({event.id, mark_of(event.details),
+                     when_words(event.when, model.now, wording.dates),
+                     event_words(event, model.collection, wording.units), event.by, !is_standing,
                      is_standing && !std::holds_alternative<AnimalAdded>(event.details)});
   }
   std::ranges::reverse(lines);

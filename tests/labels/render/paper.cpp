@@ -5,6 +5,7 @@
 
 #include <cmath>
 #include <memory>
+#include <sstream>
 
 namespace rackside::tests {
 namespace {
@@ -34,6 +35,17 @@ PaperSize paper_size(const std::string& pdf) {
   size.width *= millimetres_per_point;
   size.height *= millimetres_per_point;
   return size;
+}
+
+std::string words_on_page(const std::string& pdf) {
+  const Document document = open(pdf);
+  const Page page(poppler_document_get_page(document.get(), 0));
+  char* const text = poppler_page_get_text(page.get());
+  std::istringstream in(text);
+  g_free(text);
+  std::string words;
+  for (std::string word; in >> word;) words += (words.empty() ? "" : " ") + word;
+  return words;
 }
 
 GreyImage seen_on_paper(const std::string& pdf, int page_number, const Box& box,
