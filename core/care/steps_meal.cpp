@@ -55,6 +55,7 @@ Instruction offer(const Findings& f, Portion portion, std::vector<std::string> w
   return Instruction{
       .task = small ? Task::OfferOneSmall : Task::Offer,
       .urgency = Urgency::Due,
+      .overdue = f.meal_due < f.today,
       .sentence = small ? fmt::format("Offer {} and watch.", what) : fmt::format("Offer {}.", what),
       .why = std::move(why),
       .also = along_the_way(f),
@@ -121,6 +122,7 @@ std::optional<Instruction> water_is_due(const Findings& f) {
   if (!f.water_due) return std::nullopt;
   return Instruction{.task = Task::MistAndCheckWater,
                      .urgency = Urgency::Due,
+                     .overdue = *f.days_since_water > f.rules.water_every,
                      .sentence = "Mist and check the water.",
                      .why = {fmt::format("Last water {}.", days_ago(*f.days_since_water))},
                      .next_due = f.today};

@@ -62,6 +62,7 @@ std::optional<Instruction> is_in_premoult(const Findings& f) {
   if (look_now) {
     Instruction said{.task = Task::LookForShed,
                      .urgency = Urgency::Due,
+                     .overdue = f.days_since_seen.value_or(0) > look_every,
                      .sentence = "Look for a shed. Offer nothing.",
                      .why = std::move(why),
                      .next_due = next};

@@ -19,6 +19,7 @@ struct Slot {
 constexpr std::array slots{
     Slot{ScreenName::Find, Mark::Looked, "find"},
     Slot{ScreenName::Keypad, Mark::Written, "type a code"},
+    Slot{ScreenName::NewTubs, Mark::Arrived, "new tubs"},
     Slot{ScreenName::Setup, Mark::Measured, "setup"},
 };
 

@@ -177,8 +177,11 @@ void Loop::measure_panel() {
   draw_again_ = true;
 }
 
-void Loop::decide(const Intent& intent) {
-  decide(update(std::move(model_), intent, Stamp{needs_.clock.now(), needs_.ids.next_event()}));
+void Loop::decide(const Intent& intent) { decide(update(std::move(model_), intent, stamp())); }
+
+Stamp Loop::stamp() {
+  const EventId first = needs_.ids.next_event();
+  return {needs_.clock.now(), first, needs_.ids.next_event()};
 }
 
 void Loop::decide_results() {

@@ -52,6 +52,7 @@ class Loop {
   void measure_panel();
 
   void decide(const Intent& intent);
+  [[nodiscard]] Stamp stamp();
   void decide_results();
   void decide(Next next);
   void picture();

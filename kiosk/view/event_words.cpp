@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "core/event/words.hpp"
+#include "core/words/measures.hpp"
 #include "core/words/sentences.hpp"
 
 namespace rackside::kiosk {
