@@ -7,8 +7,8 @@
 #include "core/interchange/import.hpp"
 #include "core/program/taking_turns.hpp"
 #include "core/program/text_file.hpp"
-#include "core/program/wording.hpp"
 #include "core/store/sqlite_log.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside::program {
 namespace {
@@ -33,11 +33,11 @@ Result<void> load(const std::string& path, Loaded& file) {
 }
 
 void tell(const ImportPlan& plan) {
-  fmt::print("Taken over: {}, {}, {}.\n", counted(plan.animals, "animal"),
-             counted(plan.tubs, "new tub"), counted(plan.events, "event"));
+  fmt::print("Taken over: {}, {}, {}.\n", count_of(plan.animals, "animal"),
+             count_of(plan.tubs, "new tub"), count_of(plan.events, "event"));
   if (plan.animals_known + plan.events_known > 0)
-    fmt::print("In the log already: {}, {}.\n", counted(plan.animals_known, "animal"),
-               counted(plan.events_known, "event"));
+    fmt::print("In the log already: {}, {}.\n", count_of(plan.animals_known, "animal"),
+               count_of(plan.events_known, "event"));
 }
 
 Result<int> import_files(const Words& words, Desk& desk) {

@@ -5,8 +5,8 @@
 #include <CLI/CLI.hpp>
 
 #include "core/program/taking_turns.hpp"
-#include "core/program/wording.hpp"
 #include "core/store/sqlite_log.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside::program {
 namespace {
@@ -35,7 +35,7 @@ Result<int> merge_logs(const std::string& from, Desk& desk) {
   if (!log) return tl::unexpected(log.error());
   const auto outcome = merge_all(**log, **other);
   if (!outcome) return tl::unexpected(outcome.error());
-  fmt::print("{} taken over from {}; {} here already.\n", counted(outcome->added, "event"), from,
+  fmt::print("{} taken over from {}; {} here already.\n", count_of(outcome->added, "event"), from,
              outcome->present);
   return done;
 }
