@@ -29,7 +29,7 @@ struct SourceFile {
 };
 
 struct ImportPlan {
-  std::vector<Draft> drafts;  // tubs and animals first; importing again adds what is missing
+  std::vector<Draft> drafts;  // to be appended together
   std::int64_t animals = 0;
   std::int64_t tubs = 0;
   std::int64_t events = 0;

@@ -35,6 +35,7 @@ class Reader {
       apply(overview_.collection, event);
       apply(overview_.rules, event);
       apply(overview_.climate, event);
+      apply(overview_.cover, event);
     }
     overview_.last_round = last_round(room_, kiosk_);
     forecaster_.begin(std::exchange(room_, {}), as_of_);

@@ -8,6 +8,7 @@
 #include "core/care/rule_book.hpp"
 #include "core/climate/room_climate.hpp"
 #include "core/collection/collection.hpp"
+#include "core/cover/cover_book.hpp"
 #include "core/forecast/forecast.hpp"
 #include "core/log/log_store.hpp"
 #include "core/overview/forecaster.hpp"
@@ -19,6 +20,7 @@ struct Overview {
   Collection collection;
   RuleBook rules;
   RoomClimate climate;
+  CoverBook cover;
   std::map<AnimalId, Forecast> forecasts;  // of the living
   std::optional<Round> last_round;         // at this log's kiosk, ended or not
 

@@ -2,10 +2,14 @@
 
 #include <fmt/format.h>
 
-#include "core/words/sentences.hpp"
+#include "core/program/wording.hpp"
 
 namespace rackside::program {
 namespace {
+
+std::string counted(std::size_t count, std::string_view what) {
+  return program::counted(static_cast<std::int64_t>(count), what);
+}
 
 double percent(double share) { return 100 * share; }
 
@@ -31,7 +35,7 @@ std::string calls_text(const BacktestReport& report) {
   std::string text = fmt::format(
       "\nWhether it was in premoult, on {} that hindsight settles\n  Brier score {:.4f}; {:.4f} "
       "for always saying how often it was so\n  {:>10} {:>10} {:>8}\n",
-      count_of(report.calls, "call"), report.brier, report.brier_of_share, "said", "was so",
+      counted(report.calls, "call"), report.brier, report.brier_of_share, "said", "was so",
       "calls");
   for (const ReliabilityRow& row : report.reliability)
     if (row.calls > 0)
@@ -56,10 +60,9 @@ std::string danger_text(const DangerScore& danger) {
 }  // namespace
 
 std::string backtest_text(const BacktestReport& report) {
-  std::string text =
-      fmt::format("{} of {}, made on {}; {} still without an outcome.\n",
-                  count_of(report.forecasts, "forecast"), count_of(report.moults, "moult"),
-                  count_of(report.days, "day"), report.without_outcome);
+  std::string text = fmt::format(
+      "{} of {}, made on {}; {} still without an outcome.\n", counted(report.forecasts, "forecast"),
+      counted(report.moults, "moult"), counted(report.days, "day"), report.without_outcome);
   for (const std::string& caution : report.cautions) text += caution + "\n";
   if (report.forecasts == 0) return text;
   return text + moments_text(report) + calls_text(report) + danger_text(report.danger);

@@ -4,8 +4,8 @@
 
 #include <CLI/CLI.hpp>
 
+#include "core/program/wording.hpp"
 #include "core/store/log_check.hpp"
-#include "core/words/sentences.hpp"
 
 namespace rackside::program {
 namespace {
@@ -13,7 +13,7 @@ namespace {
 Result<int> check(CheckDepth depth, const Desk& desk) {
   const auto report = check_log(desk.log, depth);
   if (!report) return tl::unexpected(report.error());
-  fmt::print("{} of {}.\n", count_of(report->events, "event"), count_of(report->kiosks, "kiosk"));
+  fmt::print("{} of {}.\n", counted(report->events, "event"), counted(report->kiosks, "kiosk"));
   if (report->findings.empty()) {
     fmt::print("Everything in the log can be read, and nothing is missing.\n");
     return done;

@@ -6,8 +6,8 @@
 
 #include "core/interchange/export.hpp"
 #include "core/program/text_file.hpp"
+#include "core/program/wording.hpp"
 #include "core/store/sqlite_log.hpp"
-#include "core/words/sentences.hpp"
 
 namespace rackside::program {
 namespace {
@@ -38,9 +38,9 @@ class Target {
 
 void tell(const ExportSummary& summary, const Words& words) {
   if (!words.animals.empty())
-    fmt::print("{}: {}.\n", words.animals, count_of(summary.animals, "animal"));
+    fmt::print("{}: {}.\n", words.animals, counted(summary.animals, "animal"));
   if (words.events.empty()) return;
-  fmt::print("{}: {}.\n", words.events, count_of(summary.events, "event"));
+  fmt::print("{}: {}.\n", words.events, counted(summary.events, "event"));
   if (summary.left_out.empty()) return;
   std::string list;
   for (const auto& [kind, count] : summary.left_out)

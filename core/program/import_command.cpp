@@ -5,10 +5,9 @@
 #include <CLI/CLI.hpp>
 
 #include "core/interchange/import.hpp"
-#include "core/program/taking_turns.hpp"
 #include "core/program/text_file.hpp"
+#include "core/program/wording.hpp"
 #include "core/store/sqlite_log.hpp"
-#include "core/words/sentences.hpp"
 
 namespace rackside::program {
 namespace {
@@ -33,11 +32,11 @@ Result<void> load(const std::string& path, Loaded& file) {
 }
 
 void tell(const ImportPlan& plan) {
-  fmt::print("Taken over: {}, {}, {}.\n", count_of(plan.animals, "animal"),
-             count_of(plan.tubs, "new tub"), count_of(plan.events, "event"));
+  fmt::print("Taken over: {}, {}, {}.\n", counted(plan.animals, "animal"),
+             counted(plan.tubs, "new tub"), counted(plan.events, "event"));
   if (plan.animals_known + plan.events_known > 0)
-    fmt::print("In the log already: {}, {}.\n", count_of(plan.animals_known, "animal"),
-               count_of(plan.events_known, "event"));
+    fmt::print("In the log already: {}, {}.\n", counted(plan.animals_known, "animal"),
+               counted(plan.events_known, "event"));
 }
 
 Result<int> import_files(const Words& words, Desk& desk) {
@@ -54,7 +53,7 @@ Result<int> import_files(const Words& words, Desk& desk) {
       error.sentence = fmt::format("{}: {}", error.where, error.sentence);
     return tl::unexpected(error);
   }
-  const auto written = append_in_turns(**log, plan->drafts, desk.clock.now().utc);
+  const auto written = (*log)->append(plan->drafts, desk.clock.now().utc);
   if (!written) return tl::unexpected(written.error());
   tell(*plan);
   return done;

@@ -4,12 +4,14 @@
 
 #include <CLI/CLI.hpp>
 
-#include "core/program/taking_turns.hpp"
+#include "core/program/wording.hpp"
 #include "core/store/sqlite_log.hpp"
-#include "core/words/sentences.hpp"
 
 namespace rackside::program {
 namespace {
+
+// Enough to be quick, little enough to hold in memory and to keep a kiosk waiting only briefly.
+constexpr std::size_t events_at_once = 5000;
 
 Result<MergeOutcome> merge_all(LogStore& into, LogStore& from) {
   MergeOutcome all;
@@ -21,7 +23,6 @@ Result<MergeOutcome> merge_all(LogStore& into, LogStore& from) {
     if (!some) return tl::unexpected(some.error());
     all.added += some->added;
     all.present += some->present;
-    if (events->size() == events_at_once) let_others_write();
   }
 }
 
@@ -35,7 +36,7 @@ Result<int> merge_logs(const std::string& from, Desk& desk) {
   if (!log) return tl::unexpected(log.error());
   const auto outcome = merge_all(**log, **other);
   if (!outcome) return tl::unexpected(outcome.error());
-  fmt::print("{} taken over from {}; {} here already.\n", count_of(outcome->added, "event"), from,
+  fmt::print("{} taken over from {}; {} here already.\n", counted(outcome->added, "event"), from,
              outcome->present);
   return done;
 }

@@ -4,9 +4,9 @@
 
 #include <CLI/CLI.hpp>
 
+#include "core/program/wording.hpp"
 #include "core/sensor_file/sensor_file.hpp"
 #include "core/store/sqlite_log.hpp"
-#include "core/words/sentences.hpp"
 
 namespace rackside::program {
 namespace {
@@ -52,7 +52,7 @@ Result<int> take_over(const Words& words, Desk& desk) {
       worth_keeping(text->readings, *known, std::chrono::minutes{words.minutes_apart});
   const auto written = (*log)->append(drafts_of(kept, desk), desk.clock.now().utc);
   if (!written) return tl::unexpected(written.error());
-  fmt::print("Taken over: {} of {}.\n", count_of(static_cast<std::int64_t>(kept.size()), "reading"),
+  fmt::print("Taken over: {} of {}.\n", counted(static_cast<std::int64_t>(kept.size()), "reading"),
              text->readings.size());
   for (const std::string& line : text->passed_over) fmt::print("{}\n", line);
   return done;

@@ -142,19 +142,6 @@ Result<std::vector<Event>> SqliteLog::read_written_after(std::int64_t& position,
 
 KioskId SqliteLog::kiosk() const { return parts_->kiosk; }
 
-Result<void> SqliteLog::become(const KioskId& fresh) {
-  return guarded([&] {
-    Transaction transaction(parts_->database);
-    parts_->introduce(fresh);
-    Statement update = parts_->database.prepare("UPDATE meta SET value = ? WHERE name = 'kiosk'");
-    const std::string text = format_uuid(fresh.value);
-    update.bind(1, std::string_view(text));
-    update.run();
-    transaction.commit();
-    parts_->kiosk = fresh;
-  });
-}
-
 Result<void> SqliteLog::tidy() {
   return guarded([&] { parts_->database.run("PRAGMA wal_checkpoint(PASSIVE)"); });
 }

@@ -36,11 +36,6 @@ class SqliteLog : public LogStore {
   Result<std::vector<Event>> read_written_after(std::int64_t& position, std::size_t most) override;
   KioskId kiosk() const override;
 
-  /// Makes the log that of another kiosk, `fresh`. What was written so far stays under the old one;
-  /// what comes is numbered anew. For a log that began as a copy, before anything is written to it.
-  /// Errors: as append.
-  [[nodiscard]] Result<void> become(const KioskId& fresh);
-
   /// Moves what was written lately from the side file into the log, without waiting for anybody.
   /// To be called when nobody is touching the kiosk: then no tap has to pay for it. It happens by
   /// itself when the side file reaches 8 MiB, so that one that is never called costs only time.

@@ -11,6 +11,7 @@
 #include "core/event/event.hpp"
 #include "core/overview/overview.hpp"
 #include "core/overview/round_so_far.hpp"
+#include "kiosk/model/camera_page.hpp"
 #include "kiosk/model/question.hpp"
 #include "kiosk/settings/settings.hpp"
 
@@ -29,6 +30,7 @@ enum class ScreenName {
   Words,
   NewTubs,
   Correct,
+  Camera,
 };
 
 // People -------------------------------------------------------------------------------------
@@ -133,6 +135,10 @@ struct SetUp {
   Settings settings;
   bool operator==(const SetUp&) const = default;
 };
+/// A camera was plugged in just now, perhaps.
+struct LookForCameras {
+  bool operator==(const LookForCameras&) const = default;
+};
 /// Leaves the program. The shell asks for it on the window's close and on SIGTERM.
 struct Leave {
   bool operator==(const Leave&) const = default;
@@ -158,6 +164,16 @@ struct LabelRefused {
 struct ReaderSays {
   std::string sentence;  // empty: nothing any more
   bool operator==(const ReaderSays&) const = default;
+};
+
+/// The live picture goes on. Only while setup's camera page is open.
+struct CameraSeen {
+  CameraSight sight;
+  bool operator==(const CameraSeen&) const = default;
+};
+struct CamerasFound {
+  std::vector<std::string> paths;
+  bool operator==(const CamerasFound&) const = default;
 };
 
 // Workers ------------------------------------------------------------------------------------
@@ -218,12 +234,12 @@ struct Tick {
   bool operator==(const Tick&) const = default;
 };
 
-using Intent =
-    std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Shift, Ask, AnswerWith,
-                 Typed, Erase, Enter, Turn, TakeBack, LookAt, CorrectTo, CorrectDay, NextFilter,
-                 SetOut, EndRound, NextValue, MakeTubs, SetUp, Leave, CodeRead, LabelRefused,
-                 ReaderSays, RosterLoaded, OverviewReady, ForecastReady, HistoryLoaded, Saved,
-                 TubsMade, LabelsPrinted, PrintersFound, SettingsKept, Tick>;
+using Intent = std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Shift, Ask,
+                            AnswerWith, Typed, Erase, Enter, Turn, TakeBack, LookAt, CorrectTo,
+                            CorrectDay, NextFilter, SetOut, EndRound, NextValue, MakeTubs, SetUp,
+                            LookForCameras, Leave, CodeRead, LabelRefused, ReaderSays, CameraSeen,
+                            CamerasFound, RosterLoaded, OverviewReady, ForecastReady, HistoryLoaded,
+                            Saved, TubsMade, LabelsPrinted, PrintersFound, SettingsKept, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {

@@ -97,6 +97,8 @@ struct Model {
   int list_page = 0;
   bool list_turned = false;  // by hand; until then the round's list follows the walk
 
+  std::optional<CameraPage> camera;  // while its page is open
+
   std::optional<Notice> notice;
   std::string reader_says;
   std::optional<UndoOffer> undo;

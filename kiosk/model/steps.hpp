@@ -51,6 +51,13 @@ void take_round(Model& model, std::optional<RoundSoFar> round);
 void on_erase(Model& model);
 [[nodiscard]] Effects on_enter(Model& model, const Stamp& stamp);
 
+// camera.cpp: setup's camera page
+/// The live picture begins and ends with the page.
+[[nodiscard]] Effects follow_screen(Model& model, ScreenName before);
+[[nodiscard]] Effects set_up(Model& model, const Settings& settings);
+void on_sight(Model& model, const CameraSight& sight);
+void on_cameras(Model& model, const CamerasFound& found);
+
 // asking.cpp: answers in words
 void ask(Model& model, const Question& question);
 /// What was answered before and begins like what is typed now, at most `most`.

@@ -18,6 +18,7 @@ void compose_keypad(Composer& composer, const Model& model);
 void compose_find(Composer& composer, const Model& model);
 void compose_drawer(Composer& composer, const Model& model);
 void compose_setup(Composer& composer, const Model& model);
+void compose_camera(Composer& composer, const Model& model);
 void compose_words(Composer& composer, const Model& model);
 void compose_new_tubs(Composer& composer, const Model& model);
 void compose_correct(Composer& composer, const Model& model);
@@ -38,6 +39,7 @@ inline constexpr std::array screens{
     ScreenRow{ScreenName::Records, "records", compose_records},
     ScreenRow{ScreenName::Drawer, "the drawer", compose_drawer},
     ScreenRow{ScreenName::Setup, "setup", compose_setup},
+    ScreenRow{ScreenName::Camera, "camera", compose_camera},
     ScreenRow{ScreenName::Words, "an answer", compose_words},
     ScreenRow{ScreenName::NewTubs, "new tubs", compose_new_tubs},
     ScreenRow{ScreenName::Correct, "put it right", compose_correct},

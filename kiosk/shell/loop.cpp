@@ -33,7 +33,8 @@ void wake_loop() {
   SDL_PushEvent(&event);
 }
 
-Loop::Loop(Needs needs) : needs_(std::move(needs)), canvas_(needs_.renderer, needs_.fonts) {}
+Loop::Loop(Needs needs)
+    : needs_(std::move(needs)), canvas_(needs_.renderer, needs_.fonts, needs_.newest_picture) {}
 
 void Loop::run(std::string by, Settings settings) {
   SDL_StartTextInput();

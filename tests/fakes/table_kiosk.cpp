@@ -91,6 +91,8 @@ void TableKiosk::run(const kiosk::Effect& effect) {
         table.does(kiosk::ForecastReady{one->forecast, one->density});
     }
     void operator()(const kiosk::TidyLog&) const {}
+    void operator()(const kiosk::WatchCamera&) const {}
+    void operator()(const kiosk::FindCameras&) const {}
     void operator()(const kiosk::MakeBatch& e) const {
       table.does(kiosk::TubsMade{
           make_batch(table.log, e.request, table.ids_, table.clock).map([](const Batch& made) {

@@ -95,31 +95,6 @@ TEST_CASE("a bad row ends with one sentence that names its place, and nothing wa
   CHECK(table.run("--log %/log.db check").out.find("0 events") == 0);
 }
 
-TEST_CASE("a copied log can be merged once it is a kiosk of its own") {
-  const Table table;
-  table.write("animals.csv", animals);
-  table.write("here.csv", "when,animal,event\r\n2034-05-01,hh-1,misted\r\n");
-  table.write("there.csv", "when,animal,event\r\n2034-05-02,hh-1,misted\r\n");
-  REQUIRE(table.run("--log %/one.db import --animals %/animals.csv").code == 0);
-  REQUIRE(table.run("--log %/one.db backup --to %/as-it-is.db").code == 0);
-  REQUIRE(table.run("--log %/one.db backup --to %/own.db").code == 0);
-  REQUIRE(table.run("--log %/own.db own-kiosk").code == 0);
-  REQUIRE(table.run("--log %/one.db import --events %/here.csv").code == 0);
-  for (const char* copy : {"as-it-is", "own"})
-    REQUIRE(table.run("--log %/" + std::string(copy) + ".db import --events %/there.csv").code ==
-            0);
-  table.check_complaint("--log %/one.db merge --from %/as-it-is.db", 1, "two different events");
-  CHECK(table.run("--log %/one.db merge --from %/own.db").out.find("1 event taken over") == 0);
-  CHECK(table.run("--log %/own.db merge --from %/one.db").out.find("1 event taken over") == 0);
-  for (const char* log : {"one", "own"})
-    REQUIRE(
-        table.run("--log %/" + std::string(log) + ".db export --events %/" + log + ".csv").code ==
-        0);
-  CHECK(table.file("one.csv") == table.file("own.csv"));
-  CHECK(table.run("--log %/own.db check").code == 0);
-  table.check_complaint("--log %/nothing.db own-kiosk", 1, "");
-}
-
 TEST_CASE("two logs merged either way round say the same") {
   const Table table;
   table.write("animals.csv", animals);

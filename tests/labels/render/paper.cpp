@@ -5,7 +5,6 @@
 
 #include <cmath>
 #include <memory>
-#include <sstream>
 
 namespace rackside::tests {
 namespace {
@@ -37,15 +36,13 @@ PaperSize paper_size(const std::string& pdf) {
   return size;
 }
 
-std::string words_on_page(const std::string& pdf) {
+std::string text_on_paper(const std::string& pdf, int page_number) {
   const Document document = open(pdf);
-  const Page page(poppler_document_get_page(document.get(), 0));
-  char* const text = poppler_page_get_text(page.get());
-  std::istringstream in(text);
+  const Page page(poppler_document_get_page(document.get(), page_number));
+  char* text = poppler_page_get_text(page.get());
+  std::string copy(text);
   g_free(text);
-  std::string words;
-  for (std::string word; in >> word;) words += (words.empty() ? "" : " ") + word;
-  return words;
+  return copy;
 }
 
 GreyImage seen_on_paper(const std::string& pdf, int page_number, const Box& box,

@@ -4,7 +4,7 @@
 
 namespace rackside::program {
 
-/// Makes a copied log a kiosk of its own.
-[[nodiscard]] Command add_own_kiosk_command(CLI::App& parser);
+/// Prey and water for the coming days.
+[[nodiscard]] Command add_supplies_command(CLI::App& parser);
 
 }  // namespace rackside::program
