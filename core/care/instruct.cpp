@@ -6,7 +6,6 @@
 
 #include "core/care/cautions.hpp"
 #include "core/care/steps.hpp"
-#include "core/care/wording.hpp"
 
 namespace rackside {
 namespace {

@@ -11,6 +11,7 @@
 #include "core/climate/room_climate.hpp"
 #include "core/collection/animal.hpp"
 #include "core/forecast/forecast.hpp"
+#include "core/words/measures.hpp"
 
 namespace rackside {
 
@@ -58,12 +59,13 @@ struct PreyPlan {
 };
 
 /// "2 crickets of about 8 mm".
-[[nodiscard]] std::string format_prey(const PreyPlan& prey);
+[[nodiscard]] std::string format_prey(const PreyPlan& prey, Units units = {});
 
 struct Instruction {
   Task task = Task::NotDue;
   Urgency urgency = Urgency::Wait;
   bool urgent = false;                 // look at it before anything else today
+  bool overdue = false;                // was due before today already
   bool health_flag = false;            // belongs in the summary: needs another look
   std::string sentence;                // "Offer 2 crickets of about 8 mm."
   std::vector<std::string> why;        // at most three short lines, the strongest first

@@ -6,11 +6,13 @@
 #include <vector>
 
 #include "core/values/result.hpp"
+#include "core/words/wording.hpp"
 
 namespace rackside {
 
 /// One value a rule, in the unit its row in rules.toml names. What each is for stands there.
 struct CareRules {
+  Wording wording;  // no rule: how the sentences tell days and sizes
   double feed_every_sling = 0;
   double feed_every_juvenile = 0;
   double feed_every_adult = 0;

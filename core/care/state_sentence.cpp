@@ -2,8 +2,10 @@
 
 #include <cmath>
 
+#include "core/care/condition.hpp"
 #include "core/care/findings.hpp"
-#include "core/care/wording.hpp"
+#include "core/words/dates.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside {
 namespace {
@@ -32,29 +34,30 @@ std::string male(const Findings& f) {
                      count_of(months, "month"));
 }
 
-std::string feeding(const Findings& f) {
-  if (f.fasting_days)
-    return fmt::format("Fasting: no meal for {}", count_of(*f.fasting_days, "day"));
-  if (!f.animal.last_meal) return "No meal on record yet";
-  return fmt::format("Feeding; last meal {}", days_ago(f.days_since(*f.animal.last_meal)));
-}
-
 }  // namespace
 
 std::string state_sentence(const AnimalState& animal, const Forecast* forecast,
                            const CareRules& rules, Moment now) {
-  if (animal.life != Life::Living) return gone(animal);
   const Findings f = find_out(animal, forecast, rules, nullptr, now);
-  if (f.on_its_back) return on_its_back(f);
-  if (f.signs.has(Sign::ShrivelledAbdomen)) return "Shrivelled abdomen";
-  if (f.soft) return hardening(f);
-  if (animal.stage == Stage::MatureMale) return male(f);
-  if (animal.guards_sac_since)
-    return fmt::format("Guards a sac, {}", count_of(f.days_since(*animal.guards_sac_since), "day"));
-  if (f.withhold) return fmt::format("In premoult, {} likely", in_ten(f.p_premoult));
-  if (f.p_moulted_unseen >= rules.unseen_moult_above)
-    return fmt::format("Moulted unseen, {} likely", in_ten(f.p_moulted_unseen));
-  return feeding(f);
+  switch (condition_of(f)) {
+    case Condition::Gone: return gone(animal);
+    case Condition::Moulting: return on_its_back(f);
+    case Condition::Shrivelled: return "Shrivelled abdomen";
+    case Condition::Hardening: return hardening(f);
+    case Condition::MatureMale: return male(f);
+    case Condition::GuardsSac:
+      return fmt::format("Guards a sac, {}",
+                         count_of(f.days_since(*animal.guards_sac_since), "day"));
+    case Condition::Premoult: return fmt::format("In premoult, {} likely", in_ten(f.p_premoult));
+    case Condition::MoultedUnseen:
+      return fmt::format("Moulted unseen, {} likely", in_ten(f.p_moulted_unseen));
+    case Condition::Fasting:
+      return fmt::format("Fasting: no meal for {}", count_of(*f.fasting_days, "day"));
+    case Condition::Newcomer: return "No meal on record yet";
+    case Condition::Feeding:
+      return fmt::format("Feeding; last meal {}", days_ago(f.days_since(*animal.last_meal)));
+  }
+  return {};
 }
 
 }  // namespace rackside

@@ -1,5 +1,5 @@
 #include "core/care/steps.hpp"
-#include "core/care/wording.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside {
 

@@ -3,7 +3,8 @@
 #include <cmath>
 
 #include "core/care/steps.hpp"
-#include "core/care/wording.hpp"
+#include "core/words/dates.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside {
 namespace {
@@ -61,6 +62,7 @@ std::optional<Instruction> is_in_premoult(const Findings& f) {
   if (look_now) {
     Instruction said{.task = Task::LookForShed,
                      .urgency = Urgency::Due,
+                     .overdue = f.days_since_seen.value_or(0) > look_every,
                      .sentence = "Look for a shed. Offer nothing.",
                      .why = std::move(why),
                      .next_due = next};
@@ -68,12 +70,12 @@ std::optional<Instruction> is_in_premoult(const Findings& f) {
     return said;
   }
   if (mist_now(f)) return mist_only(std::move(why), next);
-  return Instruction{
-      .task = Task::Withhold,
-      .urgency = Urgency::Wait,
-      .sentence = fmt::format("Offer nothing. Look for a shed {}.", on_day_words(next, f.today)),
-      .why = std::move(why),
-      .next_due = next};
+  return Instruction{.task = Task::Withhold,
+                     .urgency = Urgency::Wait,
+                     .sentence = fmt::format("Offer nothing. Look for a shed {}.",
+                                             on_day_words(next, f.today, f.rules.wording.dates)),
+                     .why = std::move(why),
+                     .next_due = next};
 }
 
 std::optional<Instruction> may_have_moulted(const Findings& f) {

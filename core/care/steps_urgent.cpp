@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include "core/care/steps.hpp"
-#include "core/care/wording.hpp"
+#include "core/words/dates.hpp"
 
 namespace rackside {
 
@@ -76,6 +76,7 @@ std::optional<Instruction> prey_was_left(const Findings& f) {
   Instruction said{.task = Task::TakeOutPrey,
                    .urgency = Urgency::Due,
                    .urgent = f.soft,
+                   .overdue = *f.prey_left_days > f.rules.left_prey_check_after,
                    .sentence = "Take out the left prey.",
                    .why = {fmt::format("Prey was left {}.", days_ago(*f.prey_left_days))},
                    .next_due = f.today};

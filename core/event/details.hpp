@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 #include <variant>
+#include <vector>
 
 #include "core/code/code.hpp"
 #include "core/event/signs.hpp"
@@ -183,6 +184,71 @@ struct RoundEnded {
   bool operator==(const RoundEnded&) const = default;
 };
 
+// Who works here -----------------------------------------------------------------------------
+
+enum class Role { Assistant, Keeper };
+
+/// From now on `name` may work at the kiosk; it is what stands in Draft::by. For somebody who is
+/// known already, the role and the last day become these.
+struct PersonAdded {
+  std::string name;
+  Role role = Role::Assistant;
+  std::optional<Day> until;  // the last day of their access; empty: until it is ended
+  bool operator==(const PersonAdded&) const = default;
+};
+/// Their badge opens nothing any more. What they recorded stays.
+struct PersonEnded {
+  std::string name;
+  bool operator==(const PersonEnded&) const = default;
+};
+
+enum class Arrival { Badge, Picked };
+
+/// Somebody stands at this kiosk. What follows from it under their name rests on how they came: a
+/// name that was picked from the list proves less than a badge.
+struct PersonCame {
+  std::string name;
+  Arrival how = Arrival::Badge;
+  bool operator==(const PersonCame&) const = default;
+};
+
+// Cover: somebody stands in while the keeper is away --------------------------------------------
+
+/// `who` looks after the collection from the first day to the last, both included.
+struct CoverPlanned {
+  std::string who;
+  Day from;
+  Day to;
+  std::vector<std::string> racks;  // none is all of them
+  bool operator==(const CoverPlanned&) const = default;
+};
+/// It is over before its last day: the event's day is the last one.
+struct CoverEnded {
+  EventId cover;  // its CoverPlanned
+  bool operator==(const CoverEnded&) const = default;
+};
+/// The keeper's words for whoever stands in (the event's note), about the event's tub or, where it
+/// names none, about a rack. They hold until they are taken back.
+struct CoverNote {
+  std::string rack;  // empty, and no tub: about everything
+  bool operator==(const CoverNote&) const = default;
+};
+
+enum class ContactKind { Keeper, Vet, Emergency };
+
+/// Whom to call; the event's note says when. The same kind and name again replaces what was there.
+struct ContactSet {
+  ContactKind kind = ContactKind::Keeper;
+  std::string name;
+  std::string number;  // empty: no longer to be called
+  bool operator==(const ContactSet&) const = default;
+};
+/// Somebody saw that something is wrong here and wants the keeper to know; the note says what.
+struct Flagged {
+  std::string picture;  // a file's name in the folder of pictures beside the log; empty: none
+  bool operator==(const Flagged&) const = default;
+};
+
 // The log itself -----------------------------------------------------------------------------
 
 /// `target` is taken back. Both stay readable. Only events with an earlier id can be taken back, so
@@ -196,7 +262,9 @@ using Details =
     std::variant<EnclosureAdded, EnclosureMoved, LabelPrinted, LabelConfirmed, AnimalAdded,
                  Rehoused, Died, Left, Offered, PreyRemoved, Misted, WaterFilled, Looked, Moulted,
                  ShedFound, ShedRemoved, Measured, Sexed, TemperatureRead, HumidityRead, Noted,
-                 Paired, EggSac, Pulled, Counted, RuleSet, RoundStarted, RoundEnded, Retracted>;
+                 Paired, EggSac, Pulled, Counted, RuleSet, RoundStarted, RoundEnded, PersonAdded,
+                 PersonEnded, PersonCame, CoverPlanned, CoverEnded, CoverNote, ContactSet, Flagged,
+                 Retracted>;
 
 /// The stable name of a kind as the log stores it: "offered", "shed found".
 [[nodiscard]] std::string_view kind_name(const Details& details);

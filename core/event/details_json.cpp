@@ -90,6 +90,30 @@ struct Write {
   }
   void operator()(const RoundStarted& e) const { put(json, "rack", e.rack); }
   void operator()(const RoundEnded& e) const { json["round"] = format_uuid(e.round.value); }
+  void operator()(const PersonAdded& e) const {
+    put(json, "name", e.name);
+    json["role"] = word_of(e.role);
+    put(json, "until", e.until);
+  }
+  void operator()(const PersonEnded& e) const { put(json, "name", e.name); }
+  void operator()(const PersonCame& e) const {
+    put(json, "name", e.name);
+    json["how"] = word_of(e.how);
+  }
+  void operator()(const CoverPlanned& e) const {
+    put(json, "who", e.who);
+    json["from"] = format_day(e.from);
+    json["to"] = format_day(e.to);
+    if (!e.racks.empty()) json["racks"] = e.racks;
+  }
+  void operator()(const CoverEnded& e) const { json["cover"] = format_uuid(e.cover.value); }
+  void operator()(const CoverNote& e) const { put(json, "rack", e.rack); }
+  void operator()(const ContactSet& e) const {
+    json["kind"] = word_of(e.kind);
+    put(json, "name", e.name);
+    put(json, "number", e.number);
+  }
+  void operator()(const Flagged& e) const { put(json, "picture", e.picture); }
   void operator()(const Retracted& e) const { json["target"] = format_uuid(e.target.value); }
 
   // Kinds that say everything by being there.
@@ -183,6 +207,27 @@ Details read_rule(const Json& json) {
   };
 }
 
+// Who may do less is the safer guess where a role is missing.
+Details read_person(const Json& json) {
+  return PersonAdded{.name = text_at(json, "name"),
+                     .role = word_at(json, "role", role_from_word, Role::Assistant),
+                     .until = day_at(json, "until")};
+}
+
+Details read_cover(const Json& json) {
+  return CoverPlanned{
+      .who = text_at(json, "who"),
+      .from = unwrap(parse_day(json.at("from").get_ref<const std::string&>())),
+      .to = unwrap(parse_day(json.at("to").get_ref<const std::string&>())),
+      .racks = json.value("racks", std::vector<std::string>{}),
+  };
+}
+
+Details read_contact(const Json& json) {
+  return ContactSet{word_at(json, "kind", contact_kind_from_word, ContactKind::Keeper),
+                    text_at(json, "name"), text_at(json, "number")};
+}
+
 template <class Kind>
 Details read_nothing(const Json&) {
   return Kind{};
@@ -238,6 +283,19 @@ const std::unordered_map<std::string_view, ReadFunction>& readers() {
       {"round started", [](const Json& j) -> Details { return RoundStarted{text_at(j, "rack")}; }},
       {"round ended",
        [](const Json& j) -> Details { return RoundEnded{EventId{uuid_at(j, "round")}}; }},
+      {"person added", read_person},
+      {"person ended", [](const Json& j) -> Details { return PersonEnded{text_at(j, "name")}; }},
+      {"person came",
+       [](const Json& j) -> Details {
+         return PersonCame{text_at(j, "name"),
+                           word_at(j, "how", arrival_from_word, Arrival::Picked)};
+       }},
+      {"cover planned", read_cover},
+      {"cover ended",
+       [](const Json& j) -> Details { return CoverEnded{EventId{uuid_at(j, "cover")}}; }},
+      {"cover note", [](const Json& j) -> Details { return CoverNote{text_at(j, "rack")}; }},
+      {"contact set", read_contact},
+      {"something wrong", [](const Json& j) -> Details { return Flagged{text_at(j, "picture")}; }},
       {"retracted",
        [](const Json& j) -> Details { return Retracted{EventId{uuid_at(j, "target")}}; }},
   };

@@ -47,6 +47,7 @@ DayPlan plan_day(const Collection& collection, const std::map<AnimalId, Forecast
     Instruction said = instruct(animal, forecast, own_rules, &air, now);
     auto& list = list_for(plan, said.urgency);
     list.push_back(TubTask{id, animal.enclosure, place,
+                           condition_of(animal, forecast, own_rules, now),
                            state_sentence(animal, forecast, own_rules, now), std::move(said)});
   }
   for (auto* list : {&plan.due, &plan.wait, &plan.leave_alone})

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "core/care/condition.hpp"
 #include "core/care/instruction.hpp"
 #include "core/care/rule_book.hpp"
 #include "core/climate/room_climate.hpp"
@@ -19,6 +20,7 @@ struct TubTask {
   AnimalId animal;
   std::optional<Code> enclosure;
   Place place;
+  Condition condition = Condition::Feeding;
   std::string state;  // how it is, in one sentence
   Instruction instruction;
 

@@ -2,8 +2,8 @@
 
 #include <fmt/format.h>
 
-#include "core/care/wording.hpp"
 #include "core/collection/place.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside {
 namespace {

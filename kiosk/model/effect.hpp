@@ -5,6 +5,8 @@
 #include <vector>
 
 #include "core/event/event.hpp"
+#include "kiosk/settings/settings.hpp"
+#include "labels/batch/batch.hpp"
 
 namespace rackside::kiosk {
 
@@ -37,11 +39,33 @@ struct ForecastAnimal {
 struct TidyLog {
   bool operator==(const TidyLog&) const = default;
 };
+/// Draft the batch and write it. Answer: TubsMade.
+struct MakeBatch {
+  BatchRequest request;
+  bool operator==(const MakeBatch&) const = default;
+};
+/// Print labels for these tubs as the kiosk is set up, and record which came out. Answer:
+/// LabelsPrinted.
+struct PrintLabels {
+  std::vector<Code> tubs;
+  Settings settings;
+  std::string by;
+  bool operator==(const PrintLabels&) const = default;
+};
+/// Ask the printing system. Answer: PrintersFound.
+struct FindPrinters {
+  bool operator==(const FindPrinters&) const = default;
+};
+/// Keep the settings, and let camera and printer follow them. Answer: SettingsKept.
+struct KeepSettings {
+  Settings settings;
+  bool operator==(const KeepSettings&) const = default;
+};
 struct Quit {
   bool operator==(const Quit&) const = default;
 };
 
-using Effect =
-    std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal, TidyLog, Quit>;
+using Effect = std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal,
+                            TidyLog, MakeBatch, PrintLabels, FindPrinters, KeepSettings, Quit>;
 
 }  // namespace rackside::kiosk

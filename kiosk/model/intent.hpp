@@ -11,10 +11,25 @@
 #include "core/event/event.hpp"
 #include "core/overview/overview.hpp"
 #include "core/overview/round_so_far.hpp"
+#include "kiosk/model/question.hpp"
+#include "kiosk/settings/settings.hpp"
 
 namespace rackside::kiosk {
 
-enum class ScreenName { Round, Carry, Summary, Tub, Keypad, Find, Records };
+enum class ScreenName {
+  Round,
+  Carry,
+  Summary,
+  Tub,
+  Keypad,
+  Find,
+  Records,
+  Drawer,
+  Setup,
+  Words,
+  NewTubs,
+  Correct,
+};
 
 // People -------------------------------------------------------------------------------------
 
@@ -43,6 +58,20 @@ struct TurnTiles {
 struct NextResident {
   bool operator==(const NextResident&) const = default;
 };
+/// The letters of the on-screen keyboard become capitals, for one letter.
+struct Shift {
+  bool operator==(const Shift&) const = default;
+};
+/// Something is to be answered in words, on the keyboard.
+struct Ask {
+  Question question;
+  bool operator==(const Ask&) const = default;
+};
+/// The answer that was offered, as it stands.
+struct AnswerWith {
+  std::string text;
+  bool operator==(const AnswerWith&) const = default;
+};
 /// One key of the on-screen keypad or keyboard, or of a real one: UTF-8 of one character.
 struct Typed {
   std::string character;
@@ -64,12 +93,45 @@ struct TakeBack {
   EventId event;
   bool operator==(const TakeBack&) const = default;
 };
+/// Opens one record of the open animal, to put it right.
+struct LookAt {
+  EventId event;
+  bool operator==(const LookAt&) const = default;
+};
+/// It was this that happened, not what was recorded.
+struct CorrectTo {
+  Action action = Action::Took;
+  bool operator==(const CorrectTo&) const = default;
+};
+/// It happened so many days later than recorded; negative: earlier.
+struct CorrectDay {
+  int later = 0;
+  bool operator==(const CorrectDay&) const = default;
+};
+/// Shows the next kind of records only.
+struct NextFilter {
+  bool operator==(const NextFilter&) const = default;
+};
 /// Sets out on a round, or ends the one that is under way.
 struct SetOut {
   bool operator==(const SetOut&) const = default;
 };
 struct EndRound {
   bool operator==(const EndRound&) const = default;
+};
+/// The next of the few values that this part of a new tub can have.
+struct NextValue {
+  NewTubField field = NewTubField::Stage;
+  bool operator==(const NextValue&) const = default;
+};
+/// Writes the new tubs into the log and prints their labels.
+struct MakeTubs {
+  bool operator==(const MakeTubs&) const = default;
+};
+/// The kiosk is to be set up like this from now on.
+struct SetUp {
+  Settings settings;
+  bool operator==(const SetUp&) const = default;
 };
 /// Leaves the program. The shell asks for it on the window's close and on SIGTERM.
 struct Leave {
@@ -129,20 +191,45 @@ struct Saved {
   Result<std::vector<Event>> events;
   bool operator==(const Saved&) const = default;
 };
+/// The new tubs are in the log, or nothing was written.
+struct TubsMade {
+  Result<std::vector<Code>> tubs;
+  bool operator==(const TubsMade&) const = default;
+};
+/// What became of the labels: a sentence, or why there are none.
+struct LabelsPrinted {
+  Result<std::string> outcome;
+  bool operator==(const LabelsPrinted&) const = default;
+};
+/// Which printers and label sheets there are.
+struct PrintersFound {
+  std::vector<std::string> queues;
+  std::vector<std::string> sheets;
+  std::string sentence;  // why there is no printer; empty when there is one
+  bool operator==(const PrintersFound&) const = default;
+};
+/// The settings are in their file, or are not and hold until the kiosk is switched off.
+struct SettingsKept {
+  std::optional<Error> problem;
+  bool operator==(const SettingsKept&) const = default;
+};
 /// Nothing but the passing of time.
 struct Tick {
   bool operator==(const Tick&) const = default;
 };
 
 using Intent =
-    std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Typed, Erase, Enter, Turn,
-                 TakeBack, SetOut, EndRound, Leave, CodeRead, LabelRefused, ReaderSays,
-                 RosterLoaded, OverviewReady, ForecastReady, HistoryLoaded, Saved, Tick>;
+    std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Shift, Ask, AnswerWith,
+                 Typed, Erase, Enter, Turn, TakeBack, LookAt, CorrectTo, CorrectDay, NextFilter,
+                 SetOut, EndRound, NextValue, MakeTubs, SetUp, Leave, CodeRead, LabelRefused,
+                 ReaderSays, RosterLoaded, OverviewReady, ForecastReady, HistoryLoaded, Saved,
+                 TubsMade, LabelsPrinted, PrintersFound, SettingsKept, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {
   Moment now;
-  EventId fresh;  // for the event that this intent may lead to
+  EventId fresh;       // for the event that this intent may lead to
+  EventId next_fresh;  // for a second one that goes with it; later than `fresh`
 
   bool operator==(const Stamp&) const = default;
 };

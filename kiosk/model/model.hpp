@@ -12,6 +12,7 @@
 #include "core/forecast/forecast.hpp"
 #include "core/round/summary.hpp"
 #include "kiosk/model/intent.hpp"
+#include "labels/batch/batch.hpp"
 
 namespace rackside::kiosk {
 
@@ -33,12 +34,23 @@ struct UndoOffer {
   bool operator==(const UndoOffer&) const = default;
 };
 
+/// What is being answered in words, and how far.
+struct Asking {
+  Question question;
+  std::string text;
+  bool capital = false;  // the next letter
+  bool operator==(const Asking&) const = default;
+};
+
 /// The walk that is under way, or has just ended.
 struct RoundPage {
   RoundSoFar so_far;
   Progress progress;
   bool operator==(const RoundPage&) const = default;
 };
+
+/// Which records are shown.
+enum class RecordFilter { All, Meals, Moults, Signs, Care, Other };
 
 /// The tub that is open, and the animal in it that is shown.
 struct TubPage {
@@ -49,13 +61,19 @@ struct TubPage {
   std::optional<MoultDensity> density;        // absent until it is worked out
   Phase tiles_for = Phase::Feeding;  // fixed while the tub is open: tiles never jump under a finger
   int tile_page = 0;
+  RecordFilter filter = RecordFilter::All;
+  std::optional<EventId> corrected;  // the record that is being put right
   bool operator==(const TubPage&) const = default;
 };
 
 struct Model {
   ScreenName screen = ScreenName::Round;
+  std::vector<ScreenName> trail;  // the way back from `screen`, the nearest last
   Moment now;
   std::string by;  // who is at the kiosk
+
+  Settings settings;
+  std::optional<PrintersFound> printers;  // once setup has asked
 
   bool roster_known = false;
   bool overview_known = false;
@@ -73,6 +91,9 @@ struct Model {
   std::optional<Code> awaited;  // scanned, unknown here, looked for in the log just now
   std::string keypad;           // characters of a half-entered code
   std::string find_words;       // what is looked for
+  std::optional<Asking> asking;
+  BatchRequest new_tubs;  // the form, half filled or not
+  bool making_tubs = false;
   int list_page = 0;
   bool list_turned = false;  // by hand; until then the round's list follows the walk
 
@@ -94,6 +115,9 @@ inline constexpr std::chrono::minutes idle_return{5};
 /// The animal on the tub screen as its whole history leaves it (or as the roster knows it, while
 /// the history is being read). None when no tub is open or nobody lives in it.
 [[nodiscard]] std::optional<AnimalState> shown_animal(const Model& model);
+
+/// The record that is being put right; none when it is not among those of the open animal.
+[[nodiscard]] const Event* corrected_event(const Model& model);
 
 /// Rackside's own place for a tub in the lists: walking order, then code.
 [[nodiscard]] std::vector<const EnclosureState*> walking_order(const Collection& collection);

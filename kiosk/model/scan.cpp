@@ -48,8 +48,7 @@ Effects open_tub(Model& model, const Code& code) {
   model.awaited.reset();
   model.notice.reset();
   model.undo.reset();
-  model.screen = ScreenName::Tub;
-  model.list_page = 0;
+  go_to(model, ScreenName::Tub);
   model.tub = TubPage{.code = code};
   return show_resident(model, 0);
 }

@@ -1,6 +1,8 @@
 #pragma once
 // The parts of `update`, one a subject. Each changes the model in place and returns effects.
 
+#include <optional>
+#include <string>
 #include <vector>
 
 #include "kiosk/model/effect.hpp"
@@ -10,6 +12,14 @@
 namespace rackside::kiosk {
 
 using Effects = std::vector<Effect>;
+
+// trail.cpp: from screen to screen and back
+/// Shows `screen`; the way back leads to where one is now. A screen that is on the way back already
+/// is gone back to, so that nobody walks in circles.
+void go_to(Model& model, ScreenName screen);
+void go_back(Model& model);
+/// Straight to the round, from wherever.
+void go_home(Model& model);
 
 // scan.cpp: codes, from whatever reader
 [[nodiscard]] Effects on_code(Model& model, std::string_view text, const Stamp& stamp);
@@ -21,11 +31,18 @@ using Effects = std::vector<Effect>;
 [[nodiscard]] Effects take_back(Model& model, EventId event, const Stamp& stamp);
 [[nodiscard]] Effects on_saved(Model& model, const Saved& saved);
 
+// correct.cpp: a record that is not as it was
+void look_at(Model& model, EventId event);
+[[nodiscard]] Effects correct_to(Model& model, Action action, const Stamp& stamp);
+[[nodiscard]] Effects correct_day(Model& model, int later, const Stamp& stamp);
+
 // round.cpp: the walk along the racks
 [[nodiscard]] Effects set_out(Model& model, const Stamp& stamp);
 [[nodiscard]] Effects end_round(Model& model, const Stamp& stamp);
 /// Makes the day's plan anew where it has gone stale.
 void refresh_plan(Model& model);
+/// How the kiosk is set up, where sentences are made.
+void take_settings(Model& model, Settings settings);
 void note_for_round(Model& model, const Event& event);
 void take_round(Model& model, std::optional<RoundSoFar> round);
 
@@ -33,6 +50,24 @@ void take_round(Model& model, std::optional<RoundSoFar> round);
 [[nodiscard]] Effects on_typed(Model& model, const std::string& character, const Stamp& stamp);
 void on_erase(Model& model);
 [[nodiscard]] Effects on_enter(Model& model, const Stamp& stamp);
+
+// asking.cpp: answers in words
+void ask(Model& model, const Question& question);
+/// What was answered before and begins like what is typed now, at most `most`.
+[[nodiscard]] std::vector<std::string> answers_known(const Model& model, std::size_t most);
+/// What is asked, as a title: "species".
+[[nodiscard]] std::string question_words(const Question& question);
+[[nodiscard]] Effects answer(Model& model, const Stamp& stamp);
+
+// new_tubs.cpp: the form for new tubs
+[[nodiscard]] std::string new_tub_words(NewTubField field);
+[[nodiscard]] std::string new_tub_value(const BatchRequest& form, NewTubField field);
+/// Gives back why not.
+[[nodiscard]] std::optional<std::string> set_new_tub(BatchRequest& form, NewTubField field,
+                                                     const std::string& text);
+void next_value(Model& model, NewTubField field);
+[[nodiscard]] Effects make_tubs(Model& model);
+[[nodiscard]] Effects on_tubs_made(Model& model, const TubsMade& made);
 
 // loaded.cpp: what workers bring
 [[nodiscard]] Effects on_history(Model& model, const HistoryLoaded& loaded, const Stamp& stamp);

@@ -5,19 +5,23 @@
 namespace rackside::kiosk {
 namespace {
 
+RecordFilter after(RecordFilter filter) {
+  const bool last = filter == RecordFilter::Other;
+  return last ? RecordFilter::All : static_cast<RecordFilter>(static_cast<int>(filter) + 1);
+}
+
 struct Step {
   Model& model;
   const Stamp& stamp;
 
   Effects operator()(const Record& i) const { return record(model, i.action, stamp); }
   Effects operator()(const Show& i) const {
-    show(i.screen);
+    go_to(model, i.screen);
+    if (i.screen == ScreenName::Setup) return {FindPrinters{}};
     return {};
   }
   Effects operator()(const Close&) const {
-    // Whatever was half entered stays and is there again when one comes back.
-    show(model.screen == ScreenName::Records && model.tub ? ScreenName::Tub : ScreenName::Round);
-    if (model.screen == ScreenName::Round) model.tub.reset();
+    go_back(model);
     return {};
   }
   Effects operator()(const OpenTub& i) const { return open_tub(model, i.code); }
@@ -27,6 +31,32 @@ struct Step {
   }
   Effects operator()(const NextResident&) const {
     return model.tub ? show_resident(model, model.tub->shown + 1) : Effects{};
+  }
+  Effects operator()(const Shift&) const {
+    if (model.asking) model.asking->capital = !model.asking->capital;
+    return {};
+  }
+  Effects operator()(const Ask& i) const {
+    ask(model, i.question);
+    return {};
+  }
+  Effects operator()(const AnswerWith& i) const {
+    if (!model.asking) return {};
+    model.asking->text = i.text;
+    return answer(model, stamp);
+  }
+  Effects operator()(const NextValue& i) const {
+    next_value(model, i.field);
+    return {};
+  }
+  Effects operator()(const MakeTubs&) const { return make_tubs(model); }
+  Effects operator()(const TubsMade& i) const { return on_tubs_made(model, i); }
+  Effects operator()(const LabelsPrinted& i) const {
+    if (i.outcome)
+      tell(model, Tone::Done, *i.outcome);
+    else
+      tell(model, Tone::Problem, i.outcome.error().sentence);
+    return {};
   }
   Effects operator()(const Typed& i) const { return on_typed(model, i.character, stamp); }
   Effects operator()(const Erase&) const {
@@ -40,8 +70,23 @@ struct Step {
     return {};
   }
   Effects operator()(const TakeBack& i) const { return take_back(model, i.event, stamp); }
+  Effects operator()(const LookAt& i) const {
+    look_at(model, i.event);
+    return {};
+  }
+  Effects operator()(const CorrectTo& i) const { return correct_to(model, i.action, stamp); }
+  Effects operator()(const CorrectDay& i) const { return correct_day(model, i.later, stamp); }
+  Effects operator()(const NextFilter&) const {
+    if (model.tub) model.tub->filter = after(model.tub->filter);
+    model.list_page = 0;
+    return {};
+  }
   Effects operator()(const SetOut&) const { return set_out(model, stamp); }
   Effects operator()(const EndRound&) const { return end_round(model, stamp); }
+  Effects operator()(const SetUp& i) const {
+    take_settings(model, i.settings);
+    return {KeepSettings{i.settings}};
+  }
   Effects operator()(const Leave&) const { return {Quit{}}; }
   Effects operator()(const CodeRead& i) const {
     Effects effects = on_code(model, i.text, stamp);
@@ -69,22 +114,22 @@ struct Step {
   }
   Effects operator()(const HistoryLoaded& i) const { return on_history(model, i, stamp); }
   Effects operator()(const Saved& i) const { return on_saved(model, i); }
+  Effects operator()(const PrintersFound& i) const {
+    model.printers = i;
+    return {};
+  }
+  Effects operator()(const SettingsKept& i) const {
+    if (i.problem) tell(model, Tone::Problem, i.problem->sentence);
+    return {};
+  }
   Effects operator()(const Tick&) const { return when_idle(); }
 
  private:
-  void show(ScreenName screen) const {
-    model.screen = screen;
-    model.list_page = 0;
-    model.list_turned = false;
-    model.notice.reset();
-    if (screen == ScreenName::Round || screen == ScreenName::Carry) refresh_plan(model);
-  }
   Effects when_idle() const {
     const bool idle = model.last_touched && stamp.now.utc - model.last_touched->utc >= idle_return;
     if (!idle) return {};
     model.last_touched.reset();
-    show(ScreenName::Round);
-    model.tub.reset();
+    go_home(model);
     model.undo.reset();
     // A new day changes forecasts and what is due, also when nothing was recorded.
     return {TidyLog{}, LoadOverview{}};
@@ -92,11 +137,14 @@ struct Step {
 };
 
 bool by_a_person(const Intent& intent) {
-  return !(std::holds_alternative<RosterLoaded>(intent) ||
-           std::holds_alternative<OverviewReady>(intent) ||
-           std::holds_alternative<ForecastReady>(intent) ||
-           std::holds_alternative<HistoryLoaded>(intent) || std::holds_alternative<Saved>(intent) ||
-           std::holds_alternative<ReaderSays>(intent) || std::holds_alternative<Tick>(intent));
+  return !(
+      std::holds_alternative<RosterLoaded>(intent) ||
+      std::holds_alternative<OverviewReady>(intent) ||
+      std::holds_alternative<ForecastReady>(intent) ||
+      std::holds_alternative<HistoryLoaded>(intent) || std::holds_alternative<Saved>(intent) ||
+      std::holds_alternative<ReaderSays>(intent) || std::holds_alternative<SettingsKept>(intent) ||
+      std::holds_alternative<TubsMade>(intent) || std::holds_alternative<PrintersFound>(intent) ||
+      std::holds_alternative<LabelsPrinted>(intent) || std::holds_alternative<Tick>(intent));
 }
 
 }  // namespace
@@ -108,10 +156,11 @@ Next update(Model model, const Intent& intent, const Stamp& stamp) {
   return {std::move(model), std::move(effects)};
 }
 
-Next begin(std::string by, Moment now) {
+Next begin(std::string by, Moment now, Settings settings) {
   Model model;
   model.by = std::move(by);
   model.now = now;
+  take_settings(model, std::move(settings));
   return {std::move(model), {LoadRoster{}, LoadOverview{}}};
 }
 

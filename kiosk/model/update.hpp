@@ -15,6 +15,6 @@ using Next = std::pair<Model, std::vector<Effect>>;
 [[nodiscard]] Next update(Model model, const Intent& intent, const Stamp& stamp);
 
 /// The model and the first effects of a program that has just started.
-[[nodiscard]] Next begin(std::string by, Moment now);
+[[nodiscard]] Next begin(std::string by, Moment now, Settings settings = {});
 
 }  // namespace rackside::kiosk

@@ -16,9 +16,12 @@
 #include "kiosk/frames/camera_source.hpp"
 #include "kiosk/frames/folder_source.hpp"
 #include "kiosk/program/options.hpp"
+#include "kiosk/settings/settings_file.hpp"
 #include "kiosk/shell/camera_eye.hpp"
 #include "kiosk/shell/effect_runner.hpp"
+#include "kiosk/shell/label_press.hpp"
 #include "kiosk/shell/loop.hpp"
+#include "labels/printer/lp_printer.hpp"
 
 namespace rackside::kiosk {
 namespace {
@@ -27,12 +30,6 @@ int say(const Error& error) {
   fmt::print(stderr, "rackside: {}{}{}\n", error.sentence, error.where.empty() ? "" : " ",
              error.where);
   return 1;
-}
-
-PaletteName palette_named(const std::string& name) {
-  if (name == "dusk") return PaletteName::Dusk;
-  if (name == "night") return PaletteName::Night;
-  return PaletteName::Day;
 }
 
 // SDL for the life of this object.
@@ -68,16 +65,19 @@ Renderer open_renderer(SDL_Window* window) {
   return Renderer(SDL_CreateRenderer(window, -1, 0));
 }
 
-Panel panel_for(SDL_Renderer* renderer, const Options& options) {
-  int width = 0;
-  int height = 0;
-  SDL_GetRendererOutputSize(renderer, &width, &height);
-  Panel panel = panel_of(width, height);
-  if (options.pixels_per_mm > 0) panel.pixels_per_mm = options.pixels_per_mm;
-  return panel;
+// What the words on the command line say for this start, the file for all the rest.
+Settings settings_for(const Options& options, const std::filesystem::path& file) {
+  auto kept = read_settings(file);
+  if (!kept) say(kept.error());
+  Settings settings = kept.value_or(Settings{});
+  if (options.palette) settings.palette = *options.palette;
+  if (options.pixels_per_mm) settings.pixels_per_mm = options.pixels_per_mm;
+  if (!options.camera.empty()) settings.camera = options.camera;
+  return settings;
 }
 
 struct Logs {
+  std::filesystem::path path;
   KioskLock lock;
   std::unique_ptr<LogStore> writing;
   std::unique_ptr<LogStore> reading;
@@ -92,23 +92,25 @@ Result<Logs> open_logs(const Options& options) {
   if (!writing) return tl::unexpected(writing.error());
   auto reading = SqliteLog::open(*path, Access::Read);
   if (!reading) return tl::unexpected(reading.error());
-  return Logs{std::move(*lock), std::move(*writing), std::move(*reading)};
+  return Logs{*path, std::move(*lock), std::move(*writing), std::move(*reading)};
 }
 
 // None where no camera is asked for.
-Result<std::unique_ptr<FrameSource>> open_frames(const Options& options) {
+Result<std::unique_ptr<FrameSource>> open_frames(const Options& options, const Settings& settings) {
   if (!options.frames.empty())
     return FolderSource::open(options.frames).map([](auto source) -> std::unique_ptr<FrameSource> {
       return source;
     });
-  if (options.camera.empty()) return nullptr;
-  return std::make_unique<CameraSource>(CameraWish{.path = options.camera});
+  if (settings.camera.empty()) return nullptr;
+  return std::make_unique<CameraSource>(CameraWish{.path = settings.camera});
 }
 
 int run(const Options& options) {
   auto logs = open_logs(options);
   if (!logs) return say(logs.error());
-  auto frames = open_frames(options);
+  const std::filesystem::path settings_file = settings_path(logs->path);
+  const Settings settings = settings_for(options, settings_file);
+  auto frames = open_frames(options, settings);
   if (!frames) return say(frames.error());
   const Sdl sdl;
   const Window window = sdl.started ? open_window(options) : nullptr;
@@ -126,15 +128,21 @@ int run(const Options& options) {
     if (told) told << notice.sentence << std::endl;
   };
   Loop* running = nullptr;
-  EffectRunner runner({std::move(logs->writing), std::move(logs->reading), clock, results,
-                       [&] { running->stop(); }});
+  SystemIds written_ids(clock);
+  LabelPress press(logs->path, std::make_unique<LpPrinter>());
+  const auto print = [&](const std::vector<LabelContent>& contents, const Settings& as_set_up) {
+    return press.print(contents, as_set_up, clock.now());
+  };
+  EffectRunner runner({std::move(logs->writing), std::move(logs->reading), clock, written_ids,
+                       results,
+                       [&](const Settings& kept) { return write_settings(settings_file, kept); },
+                       print, [&] { return press.choices(); }, [&] { running->stop(); }});
   Loop loop({window.get(), renderer.get(), **fonts, clock, ids, results,
-             [&](const Effect& effect) { runner.run(effect); }, tell,
-             panel_for(renderer.get(), options), palette_named(options.palette)});
+             [&](const Effect& effect) { runner.run(effect); }, tell});
   running = &loop;
   std::optional<CameraEye> eye;
-  if (*frames) eye.emplace(std::move(*frames), Aim{}, results);
-  loop.run(options.by);
+  if (*frames) eye.emplace(std::move(*frames), settings.aim, results);
+  loop.run(options.by, settings);
   return 0;
 }
 

@@ -2,6 +2,7 @@
 
 #include <CLI/CLI.hpp>
 #include <cstdio>
+#include <map>
 
 namespace rackside::kiosk {
 namespace {
@@ -42,10 +43,12 @@ std::variant<Options, int> read_options(int count, char** words) {
                  "so that a speech program can say it");
   app.add_option("--by", options.by, "who is at the kiosk")->capture_default_str();
   app.add_option("--density", options.pixels_per_mm,
-                 "pixels to a millimetre of the panel (default: guessed from its size)");
-  app.add_option("--palette", options.palette, "day, dusk or night")
-      ->check(CLI::IsMember({"day", "dusk", "night"}))
-      ->capture_default_str();
+                 "pixels to a millimetre of the panel, for this start (default: as set up)")
+      ->check(CLI::Range(least_density, most_density));
+  const std::map<std::string, PaletteName> palettes{
+      {"day", PaletteName::Day}, {"dusk", PaletteName::Dusk}, {"night", PaletteName::Night}};
+  app.add_option("--palette", options.palette, "day, dusk or night, for this start")
+      ->transform(CLI::CheckedTransformer(palettes));
   try {
     app.parse(count, words);
   } catch (const CLI::ParseError& error) {

@@ -6,6 +6,7 @@
 #include <variant>
 
 #include "core/values/result.hpp"
+#include "kiosk/settings/settings.hpp"
 
 namespace rackside::kiosk {
 
@@ -17,8 +18,9 @@ struct Options {
   std::string by = "keeper";
   int width = 0;  // of the window; 0: the whole screen
   int height = 0;
-  double pixels_per_mm = 0;  // 0: guessed from the size
-  std::string palette = "day";
+  // For this start, in the place of what the settings say.
+  std::optional<double> pixels_per_mm;
+  std::optional<PaletteName> palette;
 };
 
 /// Options, or the exit code of a program that has said its help or what was wrong.

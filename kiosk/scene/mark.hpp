@@ -20,7 +20,15 @@ enum class Mark {
   Moult,      // a skin and the animal coming out of it
   OnItsBack,  // legs up
   Looked,     // an eye
-  Sign,       // a pennant
+  Sign,       // a pennant: look here first
+  Dark,       // an abdomen with a filled patch
+  Plump,      // an abdomen wider than long
+  Slow,       // a body low between bent legs
+  Sealed,     // the mouth of a retreat, webbed over
+  Long,       // legs laid out straight, front and back
+  Bright,     // an abdomen with rays
+  Active,     // tracks out of the retreat
+  Thin,       // an abdomen fallen in at the sides
   Misted,     // drops falling
   Water,      // a dish with water
   Measured,   // a ruled length
@@ -47,6 +55,8 @@ struct Stroke {
 [[nodiscard]] const std::vector<Stroke>& strokes(Mark mark);
 
 [[nodiscard]] Mark mark_of(const Details& details);
+/// The one of several that weighs most.
+[[nodiscard]] Mark mark_of(SignSet signs);
 [[nodiscard]] Mark mark_of(Action action);
 
 }  // namespace rackside::kiosk

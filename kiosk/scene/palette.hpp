@@ -4,6 +4,8 @@
 #include <array>
 #include <cstdint>
 
+#include "kiosk/settings/settings.hpp"
+
 namespace rackside::kiosk {
 
 enum class Ink {
@@ -30,8 +32,6 @@ struct Palette {
 
   [[nodiscard]] Colour of(Ink ink) const { return colours[static_cast<std::size_t>(ink)]; }
 };
-
-enum class PaletteName { Day, Dusk, Night };
 
 /// Day is paper, dusk dark slate, night deep reds on black for a room of nocturnal animals.
 [[nodiscard]] const Palette& palette(PaletteName name);

@@ -16,6 +16,11 @@ void compose_tub(Composer& composer, const Model& model);
 void compose_records(Composer& composer, const Model& model);
 void compose_keypad(Composer& composer, const Model& model);
 void compose_find(Composer& composer, const Model& model);
+void compose_drawer(Composer& composer, const Model& model);
+void compose_setup(Composer& composer, const Model& model);
+void compose_words(Composer& composer, const Model& model);
+void compose_new_tubs(Composer& composer, const Model& model);
+void compose_correct(Composer& composer, const Model& model);
 
 struct ScreenRow {
   ScreenName screen;
@@ -31,6 +36,11 @@ inline constexpr std::array screens{
     ScreenRow{ScreenName::Keypad, "type a code", compose_keypad},
     ScreenRow{ScreenName::Find, "find", compose_find},
     ScreenRow{ScreenName::Records, "records", compose_records},
+    ScreenRow{ScreenName::Drawer, "the drawer", compose_drawer},
+    ScreenRow{ScreenName::Setup, "setup", compose_setup},
+    ScreenRow{ScreenName::Words, "an answer", compose_words},
+    ScreenRow{ScreenName::NewTubs, "new tubs", compose_new_tubs},
+    ScreenRow{ScreenName::Correct, "put it right", compose_correct},
 };
 
 /// The picture of the model on this panel.

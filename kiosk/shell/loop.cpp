@@ -35,9 +35,9 @@ void wake_loop() {
 
 Loop::Loop(Needs needs) : needs_(std::move(needs)), canvas_(needs_.renderer, needs_.fonts) {}
 
-void Loop::run(std::string by) {
+void Loop::run(std::string by, Settings settings) {
   SDL_StartTextInput();
-  decide(begin(std::move(by), needs_.clock.now()));
+  decide(begin(std::move(by), needs_.clock.now(), std::move(settings)));
   picture();
   while (running_) {
     wait();
@@ -84,7 +84,7 @@ void Loop::handle(const SDL_Event& event) {
   switch (event.type) {
     case SDL_QUIT: decide(Leave{}); break;
     case SDL_WINDOWEVENT:
-      if (event.window.event == SDL_WINDOWEVENT_SIZE_CHANGED) resized();
+      if (event.window.event == SDL_WINDOWEVENT_SIZE_CHANGED) measure_panel();
       if (event.window.event == SDL_WINDOWEVENT_EXPOSED) draw_again_ = true;
       break;
     case SDL_RENDER_TARGETS_RESET:
@@ -113,7 +113,7 @@ void Loop::handle(const SDL_Event& event) {
 }
 
 void Loop::finger(const SDL_TouchFingerEvent& finger) {
-  const Spot spot{finger.x * needs_.panel.width, finger.y * needs_.panel.height};
+  const Spot spot{finger.x * panel_.width, finger.y * panel_.height};
   focus_.reset();
   if (finger.type == SDL_FINGERDOWN) pointer_.press(spot, scene_);
   if (finger.type == SDL_FINGERMOTION) pointer_.move(spot);
@@ -166,17 +166,22 @@ void Loop::press_enter() {
     decide(Enter{});
 }
 
-void Loop::resized() {
+void Loop::measure_panel() {
   int width = 0;
   int height = 0;
   SDL_GetRendererOutputSize(needs_.renderer, &width, &height);
-  if (width == needs_.panel.width && height == needs_.panel.height) return;
-  needs_.panel = panel_of(width, height);
+  Panel panel = panel_of(width, height);
+  panel.pixels_per_mm = model_.settings.pixels_per_mm.value_or(panel.pixels_per_mm);
+  if (panel == panel_) return;
+  panel_ = panel;
   draw_again_ = true;
 }
 
-void Loop::decide(const Intent& intent) {
-  decide(update(std::move(model_), intent, Stamp{needs_.clock.now(), needs_.ids.next_event()}));
+void Loop::decide(const Intent& intent) { decide(update(std::move(model_), intent, stamp())); }
+
+Stamp Loop::stamp() {
+  const EventId first = needs_.ids.next_event();
+  return {needs_.clock.now(), first, needs_.ids.next_event()};
 }
 
 void Loop::decide_results() {
@@ -185,21 +190,25 @@ void Loop::decide_results() {
 
 void Loop::decide(Next next) {
   model_ = std::move(next.first);
+  measure_panel();
   for (const Effect& effect : next.second) needs_.run_effect(effect);
-  scene_ = compose(model_, needs_.panel, needs_.fonts);
+  scene_ = compose(model_, panel_, needs_.fonts);
   if (focus_ && *focus_ >= scene_.targets.size()) focus_.reset();
 }
 
 Touching Loop::touching() const { return {pointer_.pressed(scene_), focus_}; }
 
 void Loop::picture() {
-  if (draw_again_) scene_ = compose(model_, needs_.panel, needs_.fonts);
+  if (draw_again_) scene_ = compose(model_, panel_, needs_.fonts);
   const Touching now = touching();
-  if (!draw_again_ && scene_ == drawn_ && now == drawn_touching_) return;
-  canvas_.draw(scene_, palette(needs_.palette), now);
+  const PaletteName colours = model_.settings.palette;
+  const bool same = scene_ == drawn_ && now == drawn_touching_ && colours == drawn_palette_;
+  if (!draw_again_ && same) return;
+  canvas_.draw(scene_, palette(colours), now);
   SDL_RenderPresent(needs_.renderer);
   drawn_ = scene_;
   drawn_touching_ = now;
+  drawn_palette_ = colours;
   draw_again_ = false;
   if (model_.notice && model_.notice != told_) needs_.tell(*model_.notice);
   told_ = model_.notice;

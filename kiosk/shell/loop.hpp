@@ -33,14 +33,12 @@ class Loop {
     IntentQueue& results;
     std::function<void(const Effect&)> run_effect;
     std::function<void(const Notice&)> tell;  // once for every notice, when it is on the screen
-    Panel panel;
-    PaletteName palette = PaletteName::Day;
   };
 
   explicit Loop(Needs needs);
 
   /// Runs until `stop` was called.
-  void run(std::string by);
+  void run(std::string by, Settings settings);
   void stop() { running_ = false; }
 
  private:
@@ -51,9 +49,10 @@ class Loop {
   void move_focus(Direction direction);
   void press_enter();
   void finger(const SDL_TouchFingerEvent& finger);
-  void resized();
+  void measure_panel();
 
   void decide(const Intent& intent);
+  [[nodiscard]] Stamp stamp();
   void decide_results();
   void decide(Next next);
   void picture();
@@ -61,6 +60,7 @@ class Loop {
   [[nodiscard]] Touching touching() const;
 
   Needs needs_;
+  Panel panel_;
   Canvas canvas_;
   Model model_;
   Scene scene_;
@@ -69,6 +69,7 @@ class Loop {
   std::optional<std::size_t> focus_;
   Scene drawn_;
   Touching drawn_touching_;
+  PaletteName drawn_palette_ = PaletteName::Day;
   std::optional<Notice> told_;
   bool draw_again_ = true;
   bool running_ = true;

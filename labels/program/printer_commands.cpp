@@ -4,11 +4,11 @@
 
 #include <memory>
 
+#include "core/file/save_file.hpp"
 #include "labels/calibration/calibration_page.hpp"
 #include "labels/printer/lp_printer.hpp"
 #include "labels/program/commands.hpp"
 #include "labels/program/print_options.hpp"
-#include "labels/render/save_file.hpp"
 
 namespace rackside {
 namespace {

@@ -4,19 +4,12 @@
 #include <optional>
 #include <vector>
 
+#include "labels/reader/aim.hpp"
 #include "labels/reader/sighting.hpp"
 #include "labels/reader/symbol_solver.hpp"
 #include "labels/reader/symptoms.hpp"
 
 namespace rackside {
-
-/// The part of the picture that is read: a square, in parts of the frame's height.
-struct Aim {
-  double x = 0.5;     // of its middle, parts of the width
-  double y = 0.5;     // parts of the height
-  double side = 1.0;  // parts of the height
-  bool operator==(const Aim&) const = default;
-};
 
 struct AimBox {
   int left, top, width, height;  // px, inside the frame
@@ -36,14 +29,15 @@ struct Reading {
   [[nodiscard]] int our_codes() const;
 };
 
-/// Each frame first gets the cheap ways; the dearer ones take turns over the frames as time
-/// allows, so that a hard label in a steady hand has met all of them within a few frames.
+/// A frame first gets the cheap ways; the dearer ones take turns over the frames as time allows,
+/// so that a hard label in a steady hand has met all of them within a few frames.
 class FrameReader {
  public:
   [[nodiscard]] Reading read(const GreyImage& frame, const Aim& aim, const TimeLeft& time_left);
 
  private:
   std::size_t turn_ = 0;
+  bool cut_short_ = false;  // the last frame's time ran out
 };
 
 }  // namespace rackside

@@ -9,7 +9,7 @@
 #include <filesystem>
 #include <memory>
 
-#include "labels/render/save_file.hpp"
+#include "core/file/save_file.hpp"
 
 namespace rackside {
 namespace {

@@ -52,8 +52,9 @@ void TableKiosk::start() {
 }
 
 void TableKiosk::does(const kiosk::Intent& intent) {
+  const EventId first = ids_.next_event();
   auto [model, effects] =
-      kiosk::update(std::move(model_), intent, {clock.now(), ids_.next_event()});
+      kiosk::update(std::move(model_), intent, {clock.now(), first, ids_.next_event()});
   model_ = std::move(model);
   for (const auto& effect : effects) {
     if (effects_wait)
@@ -90,6 +91,20 @@ void TableKiosk::run(const kiosk::Effect& effect) {
         table.does(kiosk::ForecastReady{one->forecast, one->density});
     }
     void operator()(const kiosk::TidyLog&) const {}
+    void operator()(const kiosk::MakeBatch& e) const {
+      table.does(kiosk::TubsMade{
+          make_batch(table.log, e.request, table.ids_, table.clock).map([](const Batch& made) {
+            return made.tubs;
+          })});
+    }
+    void operator()(const kiosk::PrintLabels& e) const {
+      table.labels_wanted.push_back(e);
+      table.does(kiosk::LabelsPrinted{table.label_outcome});
+    }
+    void operator()(const kiosk::FindPrinters&) const { table.does(table.printers); }
+    void operator()(const kiosk::KeepSettings&) const {
+      table.does(kiosk::SettingsKept{table.settings_not_kept});
+    }
     void operator()(const kiosk::Quit&) const {}
   };
   std::visit(Run{*this}, effect);

@@ -62,6 +62,15 @@ Details any_offer() {
   return offered;
 }
 
+Details any_cover() {
+  const Day from = any_day().value_or(Day{std::chrono::year{2031} / 1 / 3});
+  return CoverPlanned{.who = any_word(),
+                      .from = from,
+                      .to = from + std::chrono::days{*rc::gen::inRange(-2, 20)},
+                      .racks = *rc::gen::container<std::vector<std::string>>(
+                          rc::gen::elementOf(std::vector<std::string>{"A", "B", "C 2"}))};
+}
+
 using Maker = Details (*)(std::int64_t order);
 
 constexpr std::array<Maker, std::variant_size_v<Details>> makers{
@@ -106,6 +115,23 @@ constexpr std::array<Maker, std::variant_size_v<Details>> makers{
     [](std::int64_t order) -> Details {
       return RoundEnded{event_number(*rc::gen::inRange<std::int64_t>(0, order + 3))};
     },
+    [](std::int64_t) -> Details {
+      return PersonAdded{any_word(), pick({Role::Assistant, Role::Keeper}), any_day()};
+    },
+    [](std::int64_t) -> Details { return PersonEnded{any_word()}; },
+    [](std::int64_t) -> Details {
+      return PersonCame{any_word(), pick({Arrival::Badge, Arrival::Picked})};
+    },
+    [](std::int64_t) -> Details { return any_cover(); },
+    [](std::int64_t order) -> Details {
+      return CoverEnded{event_number(*rc::gen::inRange<std::int64_t>(0, order + 3))};
+    },
+    [](std::int64_t) -> Details { return CoverNote{any_word()}; },
+    [](std::int64_t) -> Details {
+      return ContactSet{pick({ContactKind::Keeper, ContactKind::Vet, ContactKind::Emergency}),
+                        any_word(), any_word()};
+    },
+    [](std::int64_t) -> Details { return Flagged{any_word()}; },
     [](std::int64_t order) -> Details {
       return Retracted{event_number(*rc::gen::inRange<std::int64_t>(0, order + 3))};
     },

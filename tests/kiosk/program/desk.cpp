@@ -1,5 +1,7 @@
 #include "tests/kiosk/program/desk.hpp"
 
+#include <catch2/catch.hpp>
+
 #include <unistd.h>
 
 #include <algorithm>
@@ -65,6 +67,16 @@ void Desk::start_kiosk(std::vector<std::string> more) {
   // --sync waits for the window to be there.
   (void)run({"xdotool", "search", "--sync", "--onlyvisible", "--name", "Rackside"}, ignored,
             {display_});
+  wait_until_it_listens();
+}
+
+// A window that is there need not have the keyboard yet, on a machine that is busy.
+void Desk::wait_until_it_listens() {
+  const std::size_t before = told().size();
+  for (int i = 0; i < 40 && told().size() == before; ++i) {
+    scan("nothing of ours");
+    for (int j = 0; j < 20 && told().size() == before; ++j) std::this_thread::sleep_for(50ms);
+  }
 }
 
 void Desk::xdotool(std::vector<std::string> words) const {
@@ -74,7 +86,7 @@ void Desk::xdotool(std::vector<std::string> words) const {
 }
 
 void Desk::scan(const std::string& text) {
-  xdotool({"type", "--args", "1", "--delay", "4", text, "key", "Return"});
+  xdotool({"type", "--args", "1", "--delay", "1", text, "key", "Return"});
 }
 
 void Desk::type(const std::string& text) { xdotool({"type", "--delay", "120", text}); }
@@ -92,12 +104,13 @@ std::vector<std::string> Desk::told() const {
   return lines;
 }
 
-bool Desk::tells(const std::string& sentence, int times) const {
-  for (int i = 0; i < 400; ++i) {
+bool Desk::tells(const std::string& sentence, int times, std::chrono::seconds patience) const {
+  for (int i = 0; i < 20 * patience.count(); ++i) {
     const auto lines = told();
     if (std::ranges::count(lines, sentence) >= times) return true;
     std::this_thread::sleep_for(50ms);
   }
+  for (const std::string& line : told()) UNSCOPED_INFO("told: " << line);
   return false;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 // The real kiosk in a real window on a virtual display, worked by key strokes and clicks.
 
+#include <chrono>
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -21,6 +22,7 @@ class Desk {
   [[nodiscard]] std::string log() const { return (folder_ / "log.db").string(); }
   [[nodiscard]] std::filesystem::path folder() const { return folder_; }
 
+  /// Returns when the kiosk listens to the scanner.
   void start_kiosk(std::vector<std::string> more = {});
   void kill_kiosk() { kiosk_.kill(); }
 
@@ -34,10 +36,12 @@ class Desk {
   /// What the kiosk has told so far, a line each.
   [[nodiscard]] std::vector<std::string> told() const;
   /// Waits until it has told `sentence` `times` times in all; false when it does not in 20 seconds.
-  [[nodiscard]] bool tells(const std::string& sentence, int times = 1) const;
+  [[nodiscard]] bool tells(const std::string& sentence, int times = 1,
+                           std::chrono::seconds patience = std::chrono::seconds{20}) const;
   void picture(const std::string& name) const;
 
  private:
+  void wait_until_it_listens();
   Desk() = default;
   void xdotool(std::vector<std::string> words) const;
 

@@ -157,6 +157,30 @@ const std::vector<Situation>& situations() {
          shelf.kiosk.does(kiosk::Record{Action::Undo});
          return shelf.show(ScreenName::Records);
        }},
+      {"records_meals",
+       [] {
+         Shelf shelf;
+         shelf.open_with_forecast();
+         shelf.kiosk.does(kiosk::Show{ScreenName::Records});
+         shelf.kiosk.does(kiosk::NextFilter{});
+         return shelf.kiosk.model();
+       }},
+      {"correct",
+       [] {
+         Shelf shelf;
+         shelf.open_with_forecast();
+         shelf.kiosk.does(kiosk::LookAt{shelf.kiosk.model().tub->history->back().id});
+         return shelf.kiosk.model();
+       }},
+      {"correct_signs",
+       [] {
+         Shelf shelf;
+         shelf.open_with_forecast();
+         shelf.kiosk.does(kiosk::Record{Action::DarkAbdomen});
+         shelf.kiosk.does(kiosk::LookAt{shelf.kiosk.model().tub->history->back().id});
+         shelf.kiosk.does(kiosk::CorrectDay{9});
+         return shelf.kiosk.model();
+       }},
       {"keypad",
        [] {
          Shelf shelf;
@@ -177,6 +201,35 @@ const std::vector<Situation>& situations() {
          Shelf shelf;
          shelf.kiosk.does(kiosk::Show{ScreenName::Find});
          for (const char* c : {"p", "s", "e"}) shelf.kiosk.does(kiosk::Typed{c});
+         return shelf.kiosk.model();
+       }},
+      {"drawer", [] { return Shelf{}.show(ScreenName::Drawer); }},
+      {"setup", [] { return Shelf{}.show(ScreenName::Setup); }},
+      {"new_tubs", [] { return Shelf{}.show(ScreenName::NewTubs); }},
+      {"new_tubs_filled",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::Show{ScreenName::NewTubs});
+         shelf.kiosk.does(kiosk::Ask{kiosk::AskNewTub{kiosk::NewTubField::Species}});
+         shelf.kiosk.does(kiosk::AnswerWith{longest});
+         shelf.kiosk.does(kiosk::Ask{kiosk::AskNewTub{kiosk::NewTubField::Count}});
+         shelf.kiosk.does(kiosk::AnswerWith{"4800"});
+         shelf.kiosk.does(kiosk::MakeTubs{});
+         return shelf.kiosk.model();
+       }},
+      {"words",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::Ask{kiosk::AskNewTub{kiosk::NewTubField::Species}});
+         for (const char* c : {"p", "s", "e"}) shelf.kiosk.does(kiosk::Typed{c});
+         return shelf.kiosk.model();
+       }},
+      {"words_refused",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::Ask{kiosk::AskNewTub{kiosk::NewTubField::Count}});
+         shelf.kiosk.does(
+             kiosk::AnswerWith{"many and a good deal more than anyone can count in a day"});
          return shelf.kiosk.model();
        }},
       {"find_nothing",

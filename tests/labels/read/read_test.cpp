@@ -3,10 +3,10 @@
 #include <algorithm>
 
 #include "core/action/action.hpp"
+#include "core/file/save_file.hpp"
 #include "labels/cards/wall_sheet.hpp"
 #include "labels/read/page_reader.hpp"
 #include "labels/render/label_sheet.hpp"
-#include "labels/render/save_file.hpp"
 #include "tests/fakes/temporary_folder.hpp"
 #include "tests/frame.hpp"
 #include "tests/labels/render/labels_for_tests.hpp"

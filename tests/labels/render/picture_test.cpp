@@ -2,11 +2,11 @@
 
 #include <set>
 
+#include "core/file/save_file.hpp"
 #include "labels/proof/label_proof.hpp"
 #include "labels/reader/symbol_reader.hpp"
 #include "labels/render/label_sheet.hpp"
 #include "labels/render/paint.hpp"
-#include "labels/render/save_file.hpp"
 #include "labels/sheet/stock_file.hpp"
 #include "tests/fakes/temporary_folder.hpp"
 #include "tests/frame.hpp"

@@ -1,4 +1,4 @@
-#include "core/care/wording.hpp"
+#include "core/words/sentences.hpp"
 
 #include "tests/frame.hpp"
 
@@ -12,17 +12,6 @@ TEST_CASE("counted things have their plural") {
   CHECK(plural("day") == "days");
   CHECK(plural("locusts") == "locusts");
   CHECK(plural("") == "");
-}
-
-TEST_CASE("days are told as a person would") {
-  const Day monday{std::chrono::year{2031} / 6 / 9};
-  CHECK(on_day_words(monday, monday) == "today");
-  CHECK(on_day_words(monday + std::chrono::days{1}, monday) == "tomorrow");
-  CHECK(on_day_words(monday + std::chrono::days{4}, monday) == "on Friday 13 June");
-  CHECK(on_day_words(monday + std::chrono::days{300}, monday) == "on Sunday 4 April 2032");
-  CHECK(days_ago(0) == "today");
-  CHECK(days_ago(1) == "yesterday");
-  CHECK(days_ago(12) == "12 days ago");
 }
 
 TEST_CASE("nothing is told to be certain") {

@@ -1,4 +1,4 @@
-#include "labels/render/save_file.hpp"
+#include "core/file/save_file.hpp"
 
 #include <fcntl.h>
 #include <fmt/format.h>
@@ -61,10 +61,11 @@ Result<void> write_device(const std::string& path, std::string_view bytes) {
 
 }  // namespace
 
-Result<void> save_file(const std::string& path, std::string_view bytes) {
+Result<void> save_file(const std::string& path, std::string_view bytes, Readers readers) {
   if (is_device(path)) return write_device(path, bytes);
   const std::string beside = fmt::format("{}.part{}", path, ::getpid());
-  const int file = ::open(beside.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, 0644);
+  const mode_t mode = readers == Readers::OwnerOnly ? 0600 : 0644;
+  const int file = ::open(beside.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, mode);
   if (file < 0) return refused(errno, path);
   int problem = write_and_close(file, bytes, true);
   if (problem == 0 && std::rename(beside.c_str(), path.c_str()) != 0) problem = errno;

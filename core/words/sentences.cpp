@@ -1,18 +1,12 @@
-#include "core/care/wording.hpp"
+#include "core/words/sentences.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace rackside {
 namespace {
-
-constexpr std::array weekdays{"Sunday",   "Monday", "Tuesday", "Wednesday",
-                              "Thursday", "Friday", "Saturday"};
-constexpr std::array months{"January", "February", "March",     "April",   "May",      "June",
-                            "July",    "August",   "September", "October", "November", "December"};
 
 bool ends_with_any(std::string_view word, std::initializer_list<std::string_view> endings) {
   return std::ranges::any_of(endings, [&](auto ending) { return word.ends_with(ending); });
@@ -20,7 +14,7 @@ bool ends_with_any(std::string_view word, std::initializer_list<std::string_view
 
 }  // namespace
 
-std::string count_of(int number, std::string_view one) {
+std::string count_of(std::int64_t number, std::string_view one) {
   return fmt::format("{} {}", number, number == 1 ? std::string(one) : plural(one));
 }
 
@@ -30,23 +24,6 @@ std::string plural(std::string_view word) {
   if (word.ends_with("y") && !ends_with_any(word, {"ay", "ey", "oy", "uy"}))
     return fmt::format("{}ies", word.substr(0, word.size() - 1));
   return fmt::format("{}s", word);
-}
-
-std::string days_ago(int days) {
-  if (days <= 0) return "today";
-  if (days == 1) return "yesterday";
-  return fmt::format("{} days ago", days);
-}
-
-std::string on_day_words(Day day, Day today) {
-  if (day <= today) return "today";
-  if (day == today + std::chrono::days{1}) return "tomorrow";
-  const std::chrono::year_month_day date{day};
-  const bool this_year = date.year() == std::chrono::year_month_day{today}.year();
-  return fmt::format("on {} {} {}{}", weekdays[std::chrono::weekday{day}.c_encoding()],
-                     static_cast<unsigned>(date.day()),
-                     months[static_cast<unsigned>(date.month()) - 1],
-                     this_year ? "" : fmt::format(" {}", static_cast<int>(date.year())));
 }
 
 std::string as_line(std::string_view text) {

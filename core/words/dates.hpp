@@ -1,0 +1,26 @@
+#pragma once
+// Days and moments as one says them at the rack.
+
+#include <string>
+
+#include "core/values/time.hpp"
+#include "core/words/date_style.hpp"
+
+namespace rackside {
+
+/// "3 Nov", with the year where it is not this one.
+[[nodiscard]] std::string day_words(Day day, Day today, DateStyle style = DateStyle::DayMonth);
+/// "Tuesday 3 November".
+[[nodiscard]] std::string long_day_words(Day day, DateStyle style = DateStyle::DayMonth);
+/// "today", "tomorrow", "on Friday 12 June", with the year where it is not this one.
+[[nodiscard]] std::string on_day_words(Day day, Day today, DateStyle style = DateStyle::DayMonth);
+/// "today 21:30", "yesterday", "3 Nov", "3 Nov 2029".
+[[nodiscard]] std::string when_words(const When& when, const Moment& now,
+                                     DateStyle style = DateStyle::DayMonth);
+
+/// "today", "yesterday", "40 days ago".
+[[nodiscard]] std::string days_ago(int days);
+/// The same in rounder words: "6 days ago", "5 weeks ago", "8 months ago".
+[[nodiscard]] std::string ago_words(Day day, Day today);
+
+}  // namespace rackside

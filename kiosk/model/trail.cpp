@@ -1,0 +1,47 @@
+#include <algorithm>
+
+#include "kiosk/model/steps.hpp"
+
+namespace rackside::kiosk {
+namespace {
+
+// Not come back to: a keypad whose code was opened, a start that was made.
+bool passing(ScreenName screen) {
+  return screen == ScreenName::Keypad || screen == ScreenName::Carry;
+}
+
+void arrive(Model& model, ScreenName screen) {
+  model.screen = screen;
+  model.list_page = 0;
+  model.list_turned = false;
+  model.notice.reset();
+  // The way home closes the tub: a card that is scanned later must not land in it.
+  if (screen == ScreenName::Round) {
+    model.trail.clear();
+    model.tub.reset();
+  }
+  if (screen == ScreenName::Round || screen == ScreenName::Carry) refresh_plan(model);
+}
+
+}  // namespace
+
+void go_to(Model& model, ScreenName screen) {
+  const auto been = std::ranges::find(model.trail, screen);
+  if (been != model.trail.end())
+    model.trail.erase(been, model.trail.end());
+  else if (model.screen != screen && !passing(model.screen))
+    model.trail.push_back(model.screen);
+  arrive(model, screen);
+}
+
+// Whatever was half entered stays and is there again when one comes back.
+void go_back(Model& model) {
+  if (model.trail.empty()) return arrive(model, ScreenName::Round);
+  const ScreenName screen = model.trail.back();
+  model.trail.pop_back();
+  arrive(model, screen);
+}
+
+void go_home(Model& model) { arrive(model, ScreenName::Round); }
+
+}  // namespace rackside::kiosk
