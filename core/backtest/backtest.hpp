@@ -27,6 +27,9 @@ struct DangerScore {
   double threshold = 0;            // of the chance of danger, that does it
   double avoided_by_two_refusals = 0;
   double withheld_by_two_refusals = 0;  // share of the ordinary ones
+  // The two side by side: the forecast held to the rule's needless share, and to what it avoids.
+  double avoided_withholding_as_often = 0;
+  double withheld_avoiding_as_many = 0;
 };
 
 struct BacktestReport {

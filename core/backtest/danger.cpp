@@ -27,28 +27,51 @@ bool refused_twice(const Evidence& animal) {
   return false;
 }
 
+namespace {
+
+double share(std::size_t part, std::size_t whole) {
+  return whole > 0 ? static_cast<double>(part) / static_cast<double>(whole) : 0.0;
+}
+
+struct Withheld {
+  std::size_t dangerous = 0, ordinary = 0;
+  double threshold = 0;  // the smallest chance of danger at which a meal was withheld
+};
+
+// Meals withheld from the most dangerous down, until one more would be an ordinary meal too many or
+// enough dangerous ones are avoided.
+Withheld withhold(const std::vector<Meal>& worst_first, std::size_t most_ordinary,
+                  std::size_t enough_dangerous) {
+  Withheld withheld;
+  for (const Meal& meal : worst_first) {
+    if (withheld.dangerous >= enough_dangerous) break;
+    if (!meal.dangerous && withheld.ordinary == most_ordinary) break;
+    (meal.dangerous ? withheld.dangerous : withheld.ordinary) += 1;
+    withheld.threshold = meal.chance_of_danger;
+  }
+  return withheld;
+}
+
+}  // namespace
+
 DangerScore score_meals(std::vector<Meal> meals) {
   DangerScore score;
-  std::size_t avoided = 0, two_avoided = 0, two_withheld = 0;
+  Withheld two;  // refusals
   for (const Meal& meal : meals) {
     (meal.dangerous ? score.dangerous : score.ordinary) += 1;
-    if (meal.two_refusals) (meal.dangerous ? two_avoided : two_withheld) += 1;
+    if (meal.two_refusals) (meal.dangerous ? two.dangerous : two.ordinary) += 1;
   }
-  std::ranges::sort(meals, std::greater{}, &Meal::chance_of_danger);
-  const auto may_withhold =
-      static_cast<std::size_t>(needlessly * static_cast<double>(score.ordinary));
-  std::size_t withheld = 0;
-  for (const Meal& meal : meals) {
-    if (!meal.dangerous && ++withheld > may_withhold) break;
-    if (meal.dangerous) ++avoided;
-    score.threshold = meal.chance_of_danger;
-  }
-  const auto share = [](std::size_t part, std::size_t whole) {
-    return whole > 0 ? static_cast<double>(part) / static_cast<double>(whole) : 0.0;
-  };
-  score.avoided_by_forecast = share(avoided, score.dangerous);
-  score.avoided_by_two_refusals = share(two_avoided, score.dangerous);
-  score.withheld_by_two_refusals = share(two_withheld, score.ordinary);
+  std::ranges::stable_sort(meals, std::greater{}, &Meal::chance_of_danger);
+  const auto few = static_cast<std::size_t>(needlessly * static_cast<double>(score.ordinary));
+  const Withheld sparing = withhold(meals, few, score.dangerous);
+  const Withheld as_often = withhold(meals, two.ordinary, score.dangerous);
+  const Withheld as_safe = withhold(meals, score.ordinary, two.dangerous);
+  score.threshold = sparing.threshold;
+  score.avoided_by_forecast = share(sparing.dangerous, score.dangerous);
+  score.avoided_by_two_refusals = share(two.dangerous, score.dangerous);
+  score.withheld_by_two_refusals = share(two.ordinary, score.ordinary);
+  score.avoided_withholding_as_often = share(as_often.dangerous, score.dangerous);
+  score.withheld_avoiding_as_many = share(as_safe.ordinary, score.ordinary);
   return score;
 }
 

@@ -13,7 +13,9 @@ namespace rackside {
 
 /// What has been learnt of one animal, and of its species and the collection where it is silent.
 struct Character {
-  LengthMixture length;       // of the cycle that runs, in days of `clock`
+  LengthMixture length;  // of the cycle that runs, in days of `clock`
+  /// The same by the parts of the last moult's span, where that is wide; else empty.
+  std::vector<SpanPart> length_by_part;
   LengthMixture next_length;  // of the one after it
   Habits habits;
   GrowthClock clock;

@@ -58,24 +58,46 @@ void add_future(Cells& cells, double from, double as_of, double until) {
   }
 }
 
+// One place at which the cycle may have begun, and the law of its length from there.
+struct Beginning {
+  double day = 0, weight = 1, noise = 0;  // noise: the variance that the place itself adds
+  LengthMixture length;
+
+  [[nodiscard]] double below(double elapsed) const { return mixture_cdf(length, noise, elapsed); }
+};
+
+std::vector<Beginning> beginnings(const Character& character, const RunningCycle& cycle) {
+  const double span = cycle.start_latest - cycle.start_earliest;
+  const auto& by_part = character.length_by_part;
+  const double width = span / static_cast<double>(std::max<std::size_t>(1, by_part.size())) /
+                       std::exp(character.length[0].mean);
+  const double noise = width * width / 12;  // delta method
+  if (by_part.empty() || cycle.from_arrival) return {{cycle.start(), 1, noise, character.length}};
+  std::vector<Beginning> list;
+  for (std::size_t i = 0; i < by_part.size(); ++i)
+    list.push_back({cycle.start_earliest +
+                        span * (static_cast<double>(i) + 0.5) / static_cast<double>(by_part.size()),
+                    by_part[i].weight, noise, by_part[i].length});
+  return list;
+}
+
 void weigh_by_length(Cells& cells, const Character& character, const RunningCycle& cycle) {
-  const double width =
-      (cycle.start_latest - cycle.start_earliest) / std::exp(character.length[0].mean);
-  const double noise = width * width / 12;  // what the uncertain start adds (delta method)
   const double mean = mixture_mean(character.length);
-  const auto elapsed = [&](double day) { return character.clock.between(cycle.start(), day); };
-  double from = elapsed(cells.cells.front().from);
-  double below = mixture_cdf(character.length, noise, from);
-  for (MoultCell& cell : cells.cells) {
-    const double to = elapsed(cell.to);
-    const double until = mixture_cdf(character.length, noise, to);
-    // From an arrival on, the rest r of a cycle has density S(r) / E[length].
-    cell.probability =
-        cycle.from_arrival ? (1 - (below + until) / 2) * (to - from) / mean : until - below;
-    cell.probability *= season_tilt(character.season, cell.middle());
-    from = to;
-    below = until;
+  for (const Beginning& beginning : beginnings(character, cycle)) {
+    double from = character.clock.between(beginning.day, cells.cells.front().from);
+    double below = beginning.below(from);
+    for (MoultCell& cell : cells.cells) {
+      const double to = character.clock.between(beginning.day, cell.to);
+      const double until = beginning.below(to);
+      // From an arrival on, the rest r of a cycle has density S(r) / E[length].
+      cell.probability += cycle.from_arrival ? (1 - (below + until) / 2) * (to - from) / mean
+                                             : beginning.weight * (until - below);
+      from = to;
+      below = until;
+    }
   }
+  for (MoultCell& cell : cells.cells)
+    cell.probability *= season_tilt(character.season, cell.middle());
 }
 
 }  // namespace

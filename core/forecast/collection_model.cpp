@@ -1,11 +1,22 @@
 #include "core/forecast/collection_model.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/forecast/habit_fit.hpp"
 #include "core/forecast/history.hpp"
 
 namespace rackside {
+namespace {
+
+bool starts_within_a_wide_span(const Evidence& evidence, const GrowthClock& clock, double cycle) {
+  if (evidence.moults.empty()) return false;
+  const MoultSpan& last = evidence.moults.back();
+  return clock.between(last.earliest, last.latest) > wide_span * cycle;
+}
+
+}  // namespace
+
 GrowthClock CollectionModel::clock_of(const Evidence& evidence) const {
   if (!warmth_threshold || evidence.warmth.empty()) return GrowthClock(wave);
   return GrowthClock(evidence.warmth, *warmth_threshold, documented_priors().warmth);
@@ -31,6 +42,10 @@ Character CollectionModel::character_of(const Evidence& evidence) const {
   LevelFilter filter = levels.filter(evidence.species, evidence.stage, evidence.instar);
   follow(filter, finished_cycles(evidence, character.clock));
   character.length = filter.length();
+  if (starts_within_a_wide_span(evidence, character.clock, std::exp(filter.expected()))) {
+    const auto parts = filter.length_by_part();
+    character.length_by_part.assign(parts.begin(), parts.end());
+  }
   character.next_length = filter.next_length();
   const HabitCounts own = own_counts(*this, evidence, character.clock);
   character.habits =

@@ -39,24 +39,21 @@ std::array<double, moult_quantiles> quantiles_of(const Belief& belief, double no
   return quantiles;
 }
 
-}  // namespace
+// Everything that is asked of one animal follows from its belief.
+struct Believed {
+  double now = 0;
+  Character character;
+  Belief belief;
 
-std::string_view phase_word(Phase phase) {
-  switch (phase) {
-    case Phase::Hardening: return "hardening";
-    case Phase::Feeding: return "feeding";
-    case Phase::Premoult: return "premoult";
-    case Phase::Moulting: return "moulting";
-    case Phase::Finished: return "finished";
-  }
-  return "";
-}
+  Believed(const CollectionModel& model, const Evidence& evidence, const Moment& as_of)
+      : now(wall_day(as_of)),
+        character(model.character_of(evidence)),
+        belief(believe(character, running_cycle(evidence, character, now), now)) {}
+};
 
-Forecast forecast(const CollectionModel& model, const Evidence& evidence, const Moment& as_of,
-                  Reasons told) {
-  const double now = wall_day(as_of);
-  const Character character = model.character_of(evidence);
-  const Belief belief = believe(character, running_cycle(evidence, character, now), now);
+Forecast tell(const Believed& believed, const Evidence& evidence, const Moment& as_of,
+              Reasons told) {
+  const auto& [now, character, belief] = believed;
   Forecast result{.animal = evidence.animal, .as_of = as_of.utc};
   result.phase = phase_of(belief, evidence, now);
   result.p_premoult = belief.p_premoult;
@@ -77,23 +74,22 @@ Forecast forecast(const CollectionModel& model, const Evidence& evidence, const 
   return result;
 }
 
-MoultDensity moult_density(const CollectionModel& model, const Evidence& evidence,
-                           const Moment& as_of) {
-  const double now = wall_day(as_of);
-  const Character character = model.character_of(evidence);
-  const Belief belief = believe(character, running_cycle(evidence, character, now), now);
+MoultDensity day_by_day(const Believed& believed, const Evidence& evidence) {
+  const double now = believed.now;
+  const Belief& belief = believed.belief;
   MoultDensity density;
   density.first_day = std::floor(quantile(belief, 0.001) - now);
   density.a_day.assign(
       static_cast<std::size_t>(std::ceil(quantile(belief, 0.999) - now - density.first_day)) + 1,
       0);
+  const auto days = static_cast<double>(density.a_day.size());
   for (const MoultCell& cell : belief.cells) {
     const double per_day = cell.probability / (cell.to - cell.from);
-    for (std::size_t i = 0; i < density.a_day.size(); ++i) {
-      const double day = now + density.first_day + static_cast<double>(i);
-      const double overlap = std::min(cell.to, day + 1) - std::max(cell.from, day);
-      if (overlap > 0) density.a_day[i] += per_day * overlap;
-    }
+    const double from = cell.from - now - density.first_day;
+    const double to = cell.to - now - density.first_day;
+    for (double day = std::max(0.0, std::floor(from)); day < std::min(to, days); day += 1)
+      density.a_day[static_cast<std::size_t>(day)] +=
+          per_day * (std::min(to, day + 1) - std::max(from, day));
   }
   density.median = quantile(belief, 0.5) - now;
   density.half = {quantile(belief, 0.25) - now, quantile(belief, 0.75) - now};
@@ -101,6 +97,35 @@ MoultDensity moult_density(const CollectionModel& model, const Evidence& evidenc
   for (const MoultSpan& moult : evidence.moults)
     density.moults.push_back(Day{std::chrono::days{std::lround(std::floor(moult.middle()))}});
   return density;
+}
+
+}  // namespace
+
+std::string_view phase_word(Phase phase) {
+  switch (phase) {
+    case Phase::Hardening: return "hardening";
+    case Phase::Feeding: return "feeding";
+    case Phase::Premoult: return "premoult";
+    case Phase::Moulting: return "moulting";
+    case Phase::Finished: return "finished";
+  }
+  return "";
+}
+
+Forecast forecast(const CollectionModel& model, const Evidence& evidence, const Moment& as_of,
+                  Reasons told) {
+  return tell({model, evidence, as_of}, evidence, as_of, told);
+}
+
+MoultDensity moult_density(const CollectionModel& model, const Evidence& evidence,
+                           const Moment& as_of) {
+  return day_by_day({model, evidence, as_of}, evidence);
+}
+
+ForecastWithDensity forecast_with_density(const CollectionModel& model, const Evidence& evidence,
+                                          const Moment& as_of) {
+  const Believed believed(model, evidence, as_of);
+  return {tell(believed, evidence, as_of, Reasons::Told), day_by_day(believed, evidence)};
 }
 
 }  // namespace rackside

@@ -73,6 +73,14 @@ struct MoultDensity {
 enum class Reasons { Told, LeftOut };
 [[nodiscard]] Forecast forecast(const CollectionModel& model, const Evidence& evidence,
                                 const Moment& as_of, Reasons reasons = Reasons::Told);
+/// Both for the price of one.
+struct ForecastWithDensity {
+  Forecast forecast;
+  MoultDensity density;
+};
+[[nodiscard]] ForecastWithDensity forecast_with_density(const CollectionModel& model,
+                                                        const Evidence& evidence,
+                                                        const Moment& as_of);
 [[nodiscard]] MoultDensity moult_density(const CollectionModel& model, const Evidence& evidence,
                                          const Moment& as_of);
 

@@ -159,6 +159,7 @@ Habits updated(const Habits& parent, const HabitCounts& counts, const Priors& pr
 SignSet mute_signs(const Traits& traits, Stage stage) {
   SignSet mute{Sign::ShrivelledAbdomen};  // speaks of water and health, not of the moult
   if (!traits.urticating_patch.value_or(true)) mute.insert(Sign::DarkAbdomen);
+  if (!traits.burrows_or_webs.value_or(true)) mute.insert(Sign::SealedIn);
   if (stage == Stage::Adult) mute.insert(Sign::PlumpAbdomen);
   return mute;
 }

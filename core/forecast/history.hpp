@@ -7,6 +7,10 @@
 
 namespace rackside {
 
+/// A moult's span is wide if it is more than this share of a cycle. Not knowing where in it the
+/// moult was is then a spread of the log of about 0.09, near that within animals.
+inline constexpr double wide_span = 0.3;
+
 /// The cycles that a moult on record ended, the first of them from the arrival on. Lengths are in
 /// days of `clock`.
 [[nodiscard]] CycleHistory finished_cycles(const Evidence& evidence, const GrowthClock& clock);

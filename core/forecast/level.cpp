@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/forecast/normal.hpp"
-
 namespace rackside {
 std::size_t start_index(Stage stage, std::optional<int> instar) {
   if (stage == Stage::MatureMale) return static_cast<std::size_t>(Stage::Adult);
@@ -28,6 +26,7 @@ LevelFilter::LevelFilter(const LevelParameters& p, const SpeciesShift& shift, St
     spread = std::hypot(spread, 0.4);  // anything from a sling to an adult
   }
   level_.variance = spread * spread + shift.level_variance + (adult_ ? shift.adult_variance : 0);
+  held_[0] = {1, level_};
   list_ways();
 }
 
@@ -81,43 +80,6 @@ LengthMixture LevelFilter::length_of(const Level& level, std::size_t moults) con
   const double wide = narrow * p.wide_factor;
   return {{{1 - p.wide_share, mean, std::sqrt(level.variance + narrow * narrow)},
            {p.wide_share, mean + p.wide_lean, std::sqrt(level.variance + wide * wide)}}};
-}
-
-double LevelFilter::observe(const LoggedCycle& cycle) {
-  double log_likelihood = 0;
-  if (cycle.start == LoggedCycle::Start::Arrival) {
-    // Of a cycle that began before the animal came only the rest r is known, with density
-    // S(r) / E[length] (renewal theory: the arrival falls anywhere). S(r) is the censored
-    // observation below; dividing by exp(level) shifts a normal level down by its variance. The
-    // scatter's own share of E[length] matters: without it a fit gains without end by scattering.
-    log_likelihood = level_.variance / 2 - level_.mean - log_mean_scatter();
-    level_.mean -= level_.variance;
-  }
-  const bool open = cycle.running || cycle.start == LoggedCycle::Start::Arrival;
-  const double high = open ? HUGE_VAL : cycle.high;
-  const double here = at_instar(0);
-  double total = 0, hidden = 0, mean = 0, square = 0;
-  for (const Way& way : ways_) {
-    const double noise = way.variance + cycle.noise;
-    const double predicted = level_.variance + noise;
-    const Truncated seen =
-        truncate_normal(level_.mean + here + way.offset, std::sqrt(predicted), cycle.low, high);
-    const double weight = way.weight * seen.mass;
-    const double gain = level_.variance / predicted;
-    Level after{level_.mean + gain * (seen.mean - here - way.offset - level_.mean),
-                level_.variance * (1 - gain) + gain * gain * seen.variance};
-    for (int moults = 0; moults < way.unseen + (cycle.running ? 0 : 1); ++moults)
-      after = advanced(after);
-    total += weight;
-    if (way.unseen > 0) hidden += weight;
-    mean += weight * after.mean;
-    square += weight * (after.variance + after.mean * after.mean);
-  }
-  mean /= total;
-  hid_a_moult_ = hidden / total;
-  if (instar_ && !cycle.running) *instar_ += hid_a_moult_ > 0.5 ? 2 : 1;
-  level_ = {mean, std::max(1e-6, square / total - mean * mean)};
-  return log_likelihood + std::log(total);
 }
 
 double follow(LevelFilter& filter, const CycleHistory& history) {

@@ -6,6 +6,7 @@
 
 #include <array>
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "core/event/details.hpp"
@@ -49,14 +50,21 @@ struct Level {
 };
 
 /// One stretch between two moults on record, or less where an end is missing. Bounds are of the
-/// logarithm of its length; `noise` is the variance the uncertain first moult adds.
+/// logarithm of its length from the middle of the first moult's span; `noise` is the variance that
+/// span adds, or a part of it where it is wide.
 struct LoggedCycle {
   enum class Start : std::uint8_t { Moult, Arrival };
 
   double low = 0, high = 0, noise = 0;
   Start start = Start::Moult;
-  bool running = false;  // no moult has ended it yet; only `low` is known
+  bool running = false;    // no moult has ended it yet; only `low` is known
+  double start_width = 0;  // days of the first moult's span, where that is wide; else 0
+  bool wide_end = false;   // the span of the moult that ends it is wide
 };
+
+/// A span that is wide for the cycles beside it is cut into this many parts, each of which may hold
+/// the moult: a moult late in its span makes one cycle longer and the next one shorter.
+inline constexpr std::size_t span_parts = 4;
 
 struct CycleHistory {
   Stage stage = Stage::Unknown;
@@ -69,6 +77,12 @@ struct LengthComponent {
   double weight = 0, mean = 0, deviation = 0;
 };
 using LengthMixture = std::array<LengthComponent, 2>;
+
+/// One part of the last moult's span: how likely the moult was in it, and what then follows.
+struct SpanPart {
+  double weight = 0;
+  LengthMixture length;
+};
 
 /// Which of LevelParameters::start an animal begins from.
 [[nodiscard]] std::size_t start_index(Stage stage, std::optional<int> instar);
@@ -85,12 +99,17 @@ class LevelFilter {
   [[nodiscard]] const Level& level() const { return level_; }
   /// The chance that the cycle observed last hid a moult that nobody saw.
   [[nodiscard]] double hid_a_moult() const { return hid_a_moult_; }
+  /// By how much the log of that cycle's length was off what had been expected, supposing that it
+  /// hid none.
+  [[nodiscard]] double rest() const { return rest_; }
   /// The instar it is in, where that is known: as it came, and one more for every moult since.
   [[nodiscard]] std::optional<std::size_t> instar() const { return instar_; }
   /// The mean of the log length of the cycle at hand.
   [[nodiscard]] double expected() const { return level_.mean + at_instar(0); }
   /// How long the cycle at hand is, from moult to moult, whether or not either was seen.
   [[nodiscard]] LengthMixture length() const { return length_of(level_, 0); }
+  /// The same given each part of the span in which the cycle at hand began.
+  [[nodiscard]] std::array<SpanPart, span_parts> length_by_part() const;
   /// The same for the one after it.
   [[nodiscard]] LengthMixture next_length() const { return length_of(advanced(level_), 1); }
 
@@ -113,13 +132,33 @@ class LevelFilter {
   };
   void list_ways();
 
+  // What is believed if the last moult was in one part of its span; all of it where there is one.
+  struct Held {
+    double weight = 0;
+    Level level;
+  };
+  // Sums over everything that may have been, by the part of the span that ends the cycle.
+  struct Sums {
+    double total = 0, hidden = 0, mean = 0, square = 0;
+    double rest = 0;  // of lengths against what was expected, where nothing was hidden
+    void add(double weight, const Level& level);
+    [[nodiscard]] Level level() const;
+  };
+  void arrive();
+  void divide(std::size_t parts);
+  void weigh(Sums& sums, const Held& from, const LoggedCycle& cycle, double low, double high) const;
+  double settle(std::span<const Sums> ends);
+
   const LevelParameters* parameters_;
   std::array<Way, 4> ways_;
   SpeciesShift shift_;
   bool adult_;
   std::optional<std::size_t> instar_;
-  Level level_;
+  Level level_;  // of all parts together
+  std::array<Held, span_parts> held_;
+  std::size_t parts_ = 1;  // of held_ that are in use
   double hid_a_moult_ = 0;
+  double rest_ = 0;
 };
 
 /// All of `history` after one another. Returns its log likelihood.

@@ -20,11 +20,10 @@ void each_rest(const LevelModel& model, std::span<const SpeciesHistories> histor
                          animal.stage, animal.instar);
       for (const LoggedCycle& cycle : animal.cycles) {
         const auto instar = filter.instar();
-        const double expected = filter.expected();
         const double deviation = filter.length()[0].deviation;
         filter.observe(cycle);
         if (cycle.running || cycle.start == LoggedCycle::Start::Arrival) continue;
-        visit(instar, (cycle.low + cycle.high) / 2 - expected,
+        visit(instar, filter.rest(),
               (1 - filter.hid_a_moult()) / (deviation * deviation + cycle.noise));
       }
     }

@@ -1,5 +1,7 @@
 #include "core/forecast/steps.hpp"
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace rackside {
@@ -55,7 +57,8 @@ Change change_in(const Habits& habits, double days) {
 bool counts_in(Sign sign, SignSet look, SignSet mute) {
   if (mute.has(sign)) return false;
   if (sign != Sign::Sluggish) return true;
-  return look.has(Sign::DarkAbdomen) || look.has(Sign::PlumpAbdomen) || look.has(Sign::SealedIn);
+  constexpr std::array others{Sign::DarkAbdomen, Sign::PlumpAbdomen, Sign::SealedIn};
+  return std::ranges::any_of(others, [&](Sign s) { return look.has(s) && !mute.has(s); });
 }
 
 std::size_t LookBefore::reported(Sign sign, double now) const {

@@ -43,7 +43,8 @@ std::optional<Forecaster::One> Forecaster::one(const std::vector<Event>& events,
                                                const Moment& as_of) {
   const auto evidence = gather_evidence(events, as_of.utc, surroundings_);
   if (!evidence) return std::nullopt;
-  return One{forecast(model_, *evidence, as_of), moult_density(model_, *evidence, as_of)};
+  auto [told, density] = forecast_with_density(model_, *evidence, as_of);
+  return One{std::move(told), std::move(density)};
 }
 
 }  // namespace rackside

@@ -46,15 +46,23 @@ std::string calls_text(const BacktestReport& report) {
 
 std::string danger_text(const DangerScore& danger) {
   if (danger.dangerous == 0 || danger.ordinary == 0) return {};
-  return fmt::format(
-      "\nMeals within a week before or after a moult ({} of {})\n"
-      "  withholding where danger is above {:.0f} % avoids {:.0f} % of them, at {:.0f} % of "
-      "ordinary meals withheld\n"
-      "  withholding after two refusals avoids {:.0f} % of them, at {:.0f} % of ordinary meals "
-      "withheld\n",
-      danger.dangerous, danger.dangerous + danger.ordinary, percent(danger.threshold),
-      percent(danger.avoided_by_forecast), 5.0, percent(danger.avoided_by_two_refusals),
-      percent(danger.withheld_by_two_refusals));
+  std::string text = fmt::format(
+      "\nMeals within a week before or after a moult ({} of {}): how many are avoided, and how "
+      "many "
+      "other meals are withheld needlessly\n  {:<52} {:>7} {:>9}\n",
+      danger.dangerous, danger.dangerous + danger.ordinary, "", "avoided", "withheld");
+  const auto row = [&text](const std::string& way, double avoided, double withheld) {
+    text +=
+        fmt::format("  {:<52} {:>5.0f} % {:>7.0f} %\n", way, percent(avoided), percent(withheld));
+  };
+  row("after two refusals", danger.avoided_by_two_refusals, danger.withheld_by_two_refusals);
+  row("by this forecast, withholding as often", danger.avoided_withholding_as_often,
+      danger.withheld_by_two_refusals);
+  row("by this forecast, avoiding as many", danger.avoided_by_two_refusals,
+      danger.withheld_avoiding_as_many);
+  row(fmt::format("by this forecast, where danger is above {:.0f} %", percent(danger.threshold)),
+      danger.avoided_by_forecast, 0.05);
+  return text;
 }
 
 }  // namespace

@@ -81,6 +81,19 @@ void one_new_event(benchmark::State& state) {
       benchmark::DoNotOptimize(forecast(model, *evidence, now));
   }
 }
+void one_new_event_with_the_strip(benchmark::State& state) {
+  const auto& collection = collection_of(2000, 5);
+  const CollectionModel model = learn(gather(collection), collection.ends);
+  const Moment now = moment_of(collection.ends);
+  std::size_t next = 0;
+  for (auto _ : state) {
+    const InventedAnimal& animal = collection.animals[next++ % collection.animals.size()];
+    if (const auto evidence = gather_evidence(animal.events, now.utc))
+      benchmark::DoNotOptimize(forecast_with_density(model, *evidence, now));
+  }
+}
+BENCHMARK(one_new_event_with_the_strip)->Unit(benchmark::kMicrosecond);
+
 BENCHMARK(one_new_event)->Unit(benchmark::kMicrosecond);
 
 }  // namespace

@@ -43,7 +43,16 @@ TEST_CASE("a backtest finds the forecast better than the rules, and calibrated")
   CHECK(report.moments[0].in_nine_tenths < 0.98);
   CHECK(report.brier < 0.6 * report.brier_of_share);
   CHECK(report.danger.dangerous > 20);
-  CHECK(report.danger.avoided_by_forecast > 0.4);
+  const DangerScore& danger = report.danger;
+  std::printf(
+      "dangerous meals: two refusals avoid %.3f and withhold %.3f; the forecast avoids %.3f "
+      "at that share, and withholds %.3f to avoid as many; %.3f at 5 %%\n",
+      danger.avoided_by_two_refusals, danger.withheld_by_two_refusals,
+      danger.avoided_withholding_as_often, danger.withheld_avoiding_as_many,
+      danger.avoided_by_forecast);
+  CHECK(danger.avoided_by_forecast > 0.4);
+  CHECK(danger.avoided_withholding_as_often > danger.avoided_by_two_refusals);
+  CHECK(danger.withheld_avoiding_as_many < danger.withheld_by_two_refusals);
 }
 
 TEST_CASE("a backtest of a small log says that it is too small") {

@@ -3,7 +3,10 @@
 #include "core/forecast/chain.hpp"
 
 #include <algorithm>
+#include <filesystem>
+#include <fstream>
 
+#include "core/forecast/maximise.hpp"
 #include "tests/frame.hpp"
 
 using namespace rackside;
@@ -63,6 +66,75 @@ struct SemiMarkov {
     return std::exp(Aged::run({0.7, 0, 0, 0.3, 0, 0}, steps, end).log_likelihood);
   }
 };
+
+std::vector<double> earthquakes(const std::filesystem::path& file) {
+  std::ifstream in(file);
+  std::vector<double> counts;
+  std::string line;
+  std::getline(in, line);  // the header
+  while (std::getline(in, line)) counts.push_back(std::stod(line.substr(line.find(',') + 1)));
+  return counts;
+}
+
+template <std::size_t N>
+struct Shaking {
+  std::array<double, N> rates{};
+  std::array<typename Chain<N>::Phases, N> moves{};
+
+  // Logs of the rates, then of each row's chances to move away against staying.
+  explicit Shaking(const std::vector<double>& at) {
+    std::size_t next = N;
+    for (std::size_t i = 0; i < N; ++i) {
+      rates[i] = std::exp(at[i]);
+      double sum = 1;
+      for (std::size_t j = 0; j < N; ++j) {
+        moves[i][j] = i == j ? 1 : std::exp(at[next++]);
+        if (i != j) sum += moves[i][j];
+      }
+      for (double& chance : moves[i]) chance /= sum;
+    }
+  }
+  // What the moves settle to: squared so often that nothing changes any more.
+  [[nodiscard]] typename Chain<N>::Phases settled() const {
+    auto power = moves;
+    for (int times = 0; times < 30; ++times) {
+      auto square = power;
+      for (std::size_t i = 0; i < N; ++i)
+        for (std::size_t j = 0; j < N; ++j) {
+          square[i][j] = 0;
+          for (std::size_t k = 0; k < N; ++k) square[i][j] += power[i][k] * power[k][j];
+        }
+      power = square;
+    }
+    return power[0];
+  }
+  [[nodiscard]] double log_likelihood(const std::vector<double>& counts) const {
+    std::vector<typename Chain<N>::Step> steps;
+    for (const double count : counts) {
+      typename Chain<N>::Step step{.moves = moves};
+      for (std::size_t i = 0; i < N; ++i)
+        step.seen[i] = std::exp(count * std::log(rates[i]) - rates[i] - std::lgamma(count + 1));
+      steps.push_back(step);
+    }
+    typename Chain<N>::Phases anything;
+    anything.fill(1);
+    return Chain<N>::run(settled(), steps, anything).log_likelihood;
+  }
+};
+
+struct Shaken {
+  std::vector<double> rates;
+  double log_likelihood = 0;
+};
+template <std::size_t N>
+Shaken most_likely(const std::vector<double>& counts, const std::vector<double>& from) {
+  const Objective objective = [&](const std::vector<double>& at) {
+    return Shaking<N>(at).log_likelihood(counts);
+  };
+  const auto at = maximise(objective, from, {.most_steps = 400, .tolerance = 1e-11});
+  const Shaking<N> best(at);
+  return {{best.rates.begin(), best.rates.end()}, best.log_likelihood(counts)};
+}
 
 }  // namespace
 
@@ -141,4 +213,24 @@ TEST_CASE("the phase at each step is as often as in all paths written out") {
       RC_ASSERT(std::abs(now[0] - told[k][0] / total) < 1e-12);
     }
   });
+}
+
+TEST_CASE("years of few and of many earthquakes have the published likelihoods") {
+  // Poisson counts in 1, 2 and 3 hidden states, each at its most likely numbers: Zucchini &
+  // MacDonald 2009, Hidden Markov Models for Time Series; minus log likelihoods computed.
+  const auto file = tests::outside_data("earthquakes_m7.csv");
+  if (!file) {
+    WARN("skipped: not here");
+    return;
+  }
+  const std::vector<double> counts = earthquakes(*file);
+  REQUIRE(counts.size() == 107);
+  CHECK(-most_likely<1>(counts, {3}).log_likelihood == Approx(391.918928).epsilon(0).margin(1e-4));
+  const Shaken two = most_likely<2>(counts, {2.7, 3.3, -2, -2});
+  CHECK(-two.log_likelihood == Approx(342.318267).epsilon(0).margin(1e-4));
+  CHECK(two.rates[0] == Approx(15.47228).epsilon(0).margin(1e-3));
+  CHECK(two.rates[1] == Approx(26.12544).epsilon(0).margin(1e-3));
+  // From many straight to few never happens at the top: begun from next to nothing.
+  const Shaken three = most_likely<3>(counts, {2.6, 3, 3.4, -3, -4, -2, -2, -14, -1});
+  CHECK(-three.log_likelihood == Approx(329.460276).epsilon(0).margin(1e-4));
 }

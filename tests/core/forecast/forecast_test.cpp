@@ -6,8 +6,8 @@
 #include "core/forecast/collection_model.hpp"
 #include "core/forecast/running.hpp"
 #include "core/forecast/why.hpp"
-#include "tests/core/forecast/invented_collection.hpp"
 #include "tests/core/forecast/judge.hpp"
+#include "tests/core/forecast/made_animal.hpp"
 #include "tests/frame.hpp"
 #include "tests/generators/events.hpp"
 
@@ -15,34 +15,6 @@ using namespace rackside;
 using namespace rackside::tests;
 
 namespace {
-
-Evidence juvenile(double last_moult_days_ago, double now) {
-  Evidence animal{.key = "x", .species = "Haplocosmia himalayana", .stage = Stage::Juvenile};
-  animal.arrived = now - 800;
-  for (double age = last_moult_days_ago + 390; age >= last_moult_days_ago; age -= 130)
-    animal.moults.push_back({now - age - 0.5, now - age + 0.5, event_number(std::lround(age))});
-  return animal;
-}
-
-void offer(Evidence& animal, double day, Outcome outcome) {
-  animal.observations.push_back(
-      {.day = day, .event = event_number(std::lround(day * 10)), .outcome = outcome});
-  animal.visits.push_back(day);
-}
-
-void look(Evidence& animal, double day, SignSet signs) {
-  animal.observations.push_back({.day = day,
-                                 .event = event_number(std::lround(day * 10) + 1),
-                                 .kind = Observation::Kind::Look,
-                                 .signs = signs});
-  animal.visits.push_back(day);
-}
-
-constexpr double now = 23'000.5;
-
-double premoult(const Evidence& animal) {
-  return forecast(untaught_model(), animal, moment_of(now)).p_premoult;
-}
 
 void check_sane(const Forecast& told) {
   for (const double p : {told.p_premoult, told.p_hardening, told.p_moulted_unseen}) {
@@ -76,7 +48,7 @@ TEST_CASE("any log gives probabilities and quantiles in order, whatever is in it
 }
 
 TEST_CASE("going off food late in the cycle is the strongest single sign") {
-  Evidence eats = juvenile(150, now);
+  Evidence eats = juvenile(150);
   Evidence fasts = eats;
   for (int week = 20; week > 4; --week) {
     offer(eats, now - 7 * week, Outcome::Took);
@@ -95,13 +67,13 @@ TEST_CASE("going off food late in the cycle is the strongest single sign") {
 }
 
 TEST_CASE("a fast early in the cycle, without another sign, does not become certainty") {
-  Evidence animal = juvenile(45, now);
+  Evidence animal = juvenile(45);
   for (int week = 5; week > 0; --week) offer(animal, now - 7 * week + 2, Outcome::Refused);
   CHECK(premoult(animal) < 0.6);
 }
 
 TEST_CASE("sluggishness counts only together with another sign") {
-  const Evidence nothing = juvenile(110, now);
+  const Evidence nothing = juvenile(110);
   Evidence none = nothing, alone = nothing, both = nothing, other = nothing;
   look(none, now - 1, {});
   look(alone, now - 1, {Sign::Sluggish});
@@ -112,7 +84,7 @@ TEST_CASE("sluggishness counts only together with another sign") {
 }
 
 TEST_CASE("a shrivelled abdomen is thirst and says nothing of a moult") {
-  Evidence animal = juvenile(110, now);
+  Evidence animal = juvenile(110);
   for (int week = 4; week > 0; --week) offer(animal, now - 7 * week, Outcome::Refused);
   for (const SignSet beside : {SignSet{}, SignSet{Sign::DarkAbdomen}, SignSet{Sign::Sluggish}}) {
     Evidence full = animal, shrivelled = animal;
@@ -131,7 +103,7 @@ TEST_CASE("a shrivelled abdomen is thirst and says nothing of a moult") {
 }
 
 TEST_CASE("a dark abdomen means nothing in a species without a patch of hairs") {
-  Evidence without_patch = juvenile(110, now);  // Haplocosmia has none
+  Evidence without_patch = juvenile(110);  // Haplocosmia has none
   Evidence with_patch = without_patch;
   with_patch.species = "Tliltocatl epicureanus";
   const double plain_before = premoult(without_patch);
@@ -143,7 +115,7 @@ TEST_CASE("a dark abdomen means nothing in a species without a patch of hairs") 
 }
 
 TEST_CASE("eating again in bright colours after weeks of hiding speaks for a moult nobody saw") {
-  Evidence animal = juvenile(150, now);
+  Evidence animal = juvenile(150);
   for (int week = 20; week > 9; --week) offer(animal, now - 7 * week, Outcome::Took);
   for (int week = 9; week > 3; --week) offer(animal, now - 7 * week, Outcome::Refused);
   for (double day = now - 16; day < now; day += 5) offer(animal, day, Outcome::Took);
@@ -156,7 +128,7 @@ TEST_CASE("eating again in bright colours after weeks of hiding speaks for a mou
 }
 
 TEST_CASE("on its back is moulting, a mature male is finished") {
-  Evidence animal = juvenile(125, now);
+  Evidence animal = juvenile(125);
   look(animal, now - 0.2, {Sign::OnItsBack});
   CHECK(forecast(untaught_model(), animal, moment_of(now)).phase == Phase::Moulting);
   animal.matured = now - 100;
@@ -215,7 +187,7 @@ TEST_CASE("the remaining time of a cycle that has lasted so long is the conditio
 }
 
 TEST_CASE("the moult strip's density adds up and its ranges hold its median") {
-  const Evidence animal = juvenile(100, now);
+  const Evidence animal = juvenile(100);
   const MoultDensity density = moult_density(untaught_model(), animal, moment_of(now));
   double sum = 0;
   for (const double day : density.a_day) sum += day;
