@@ -20,7 +20,7 @@ fi
 
 if [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ] || { [ -e /dev/dri/card0 ] && [ -z "${CI:-}" ]; }; then
   say "starting the kiosk on $log; close it with Alt+F4"
-  exec build/bin/rackside --log "$log" --by "Ines Kaltenberg"
+  exec build/bin/rackside --log "$log" --closable --by "Ines Kaltenberg"
 fi
 say "there is no display here: walking a short round on a virtual one"
 exec bash demo/walk.sh "$log" build/demo/pictures

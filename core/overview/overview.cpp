@@ -35,6 +35,7 @@ class Reader {
       apply(overview_.collection, event);
       apply(overview_.rules, event);
       apply(overview_.climate, event);
+      apply(overview_.cover, event);
     }
     overview_.last_round = last_round(room_, kiosk_);
     forecaster_.begin(std::exchange(room_, {}), as_of_);
@@ -84,9 +85,9 @@ Result<Overview> read_overview(LogStore& log, Forecaster& forecaster, const Mome
   return overview;
 }
 
-Result<Collection> read_roster(LogStore& log) {
-  return log.read_kinds(roster_kinds()).map([](std::vector<Event> events) {
-    return fold_collection(std::move(events));
+Result<Roster> read_roster(LogStore& log) {
+  return log.read_kinds(roster_kinds()).map([](const std::vector<Event>& events) {
+    return Roster{fold_collection(events), fold_people(events)};
   });
 }
 

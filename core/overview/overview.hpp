@@ -8,9 +8,11 @@
 #include "core/care/rule_book.hpp"
 #include "core/climate/room_climate.hpp"
 #include "core/collection/collection.hpp"
+#include "core/cover/cover_book.hpp"
 #include "core/forecast/forecast.hpp"
 #include "core/log/log_store.hpp"
 #include "core/overview/forecaster.hpp"
+#include "core/people/people.hpp"
 #include "core/round/round.hpp"
 
 namespace rackside {
@@ -19,10 +21,19 @@ struct Overview {
   Collection collection;
   RuleBook rules;
   RoomClimate climate;
+  CoverBook cover;
   std::map<AnimalId, Forecast> forecasts;  // of the living
   std::optional<Round> last_round;         // at this log's kiosk, ended or not
 
   bool operator==(const Overview&) const = default;
+};
+
+/// What a kiosk must know before anything else.
+struct Roster {
+  Collection collection;  // who lives where, and no more
+  People people;
+
+  bool operator==(const Roster&) const = default;
 };
 
 /// Which events count.
@@ -34,7 +45,7 @@ enum class Until { AsOf, Everything };
 [[nodiscard]] Result<Overview> read_overview(LogStore& log, Forecaster& forecaster,
                                              const Moment& as_of, Until until);
 
-/// Who lives where, and no more: quick, for the first screen. Errors: as LogStore::read_kinds.
-[[nodiscard]] Result<Collection> read_roster(LogStore& log);
+/// Quick, for the first screen. Errors: as LogStore::read_kinds.
+[[nodiscard]] Result<Roster> read_roster(LogStore& log);
 
 }  // namespace rackside

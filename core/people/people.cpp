@@ -30,9 +30,9 @@ std::string lower(std::string_view text) {
 
 }  // namespace
 
-Access access_on(const Person& person, Day today) {
-  if (person.ended) return Access::Ended;
-  return person.until && *person.until < today ? Access::PastLastDay : Access::Open;
+BadgeState badge_state(const Person& person, Day today) {
+  if (person.ended) return BadgeState::Ended;
+  return person.until && *person.until < today ? BadgeState::PastLastDay : BadgeState::Open;
 }
 
 const Person* People::named(std::string_view name) const {
@@ -49,7 +49,7 @@ const Person* People::with_badge(const Code& badge) const {
 std::vector<const Person*> People::welcome_on(Day today) const {
   std::vector<const Person*> list;
   for (const auto& [name, person] : by_name)
-    if (access_on(person, today) == Access::Open) list.push_back(&person);
+    if (badge_state(person, today) == BadgeState::Open) list.push_back(&person);
   std::ranges::stable_partition(list, [](auto* person) { return person->role == Role::Keeper; });
   return list;
 }
@@ -87,9 +87,7 @@ Result<std::string> new_name(const People& people, std::string_view typed) {
                    fmt::format("A name has at most {} letters, all on one line.", longest_name));
   for (const auto& [known, person] : people.by_name)
     if (lower(known) == lower(name))
-      return failure(
-          ErrorKind::NotNow,
-          fmt::format("There is a {} here already. Take a name that tells the two apart.", known));
+      return failure(ErrorKind::NotNow, "This name is taken. Add a letter to it.");
   return name;
 }
 
@@ -99,13 +97,13 @@ Result<Person> person_with_badge(const People& people, const Code& badge, Day to
     return failure(ErrorKind::NotFound,
                    fmt::format("The badge {} belongs to nobody here. A keeper can add the person.",
                                badge.grouped()));
-  switch (access_on(*person, today)) {
-    case Access::Open: return *person;
-    case Access::Ended:
+  switch (badge_state(*person, today)) {
+    case BadgeState::Open: return *person;
+    case BadgeState::Ended:
       return failure(ErrorKind::NotAllowed,
                      fmt::format("{}'s access was ended on {}. A keeper can open it again.",
                                  person->name, format_day(person->ended->moment.day())));
-    case Access::PastLastDay:
+    case BadgeState::PastLastDay:
       return failure(ErrorKind::NotAllowed,
                      fmt::format("{}'s last day here was {}. A keeper can open it again.",
                                  person->name, format_day(*person->until)));

@@ -22,9 +22,9 @@ struct Person {
 };
 
 /// Whether somebody's badge opens the kiosk, and if not, why not.
-enum class Access { Open, Ended, PastLastDay };
+enum class BadgeState { Open, Ended, PastLastDay };
 
-[[nodiscard]] Access access_on(const Person& person, Day today);
+[[nodiscard]] BadgeState badge_state(const Person& person, Day today);
 
 struct People {
   std::map<std::string, Person, std::less<>> by_name;

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "kiosk/draw/shapes.hpp"
+#include "kiosk/scene/damage.hpp"
 
 namespace rackside::kiosk {
 namespace {
@@ -31,23 +32,54 @@ std::string key_of(const Path& path, const SDL_Rect& bounds) {
   return key;
 }
 
+void frame(Scene& scene, const Box& box, Ink ink, double width) {
+  Box rest = box;
+  scene.items.emplace_back(Fill{rest.take_top(width), ink});
+  scene.items.emplace_back(Fill{rest.take_bottom(width), ink});
+  scene.items.emplace_back(Fill{rest.take_left(width), ink});
+  scene.items.emplace_back(Fill{rest.take_right(width), ink});
+}
+
 }  // namespace
 
-void Canvas::draw(const Scene& scene, const Palette& palette, const Touching& touching) {
-  palette_ = &palette;
-  const Colour paper = palette.of(Ink::Paper);
-  SDL_SetRenderDrawBlendMode(renderer_, SDL_BLENDMODE_NONE);
-  SDL_SetRenderDrawColor(renderer_, paper.red, paper.green, paper.blue, 255);
-  SDL_RenderClear(renderer_);
-  for (const Item& item : scene.items) std::visit([this](const auto& it) { draw(it); }, item);
+Scene touched(const Scene& scene, const Touching& touching) {
+  Scene result = scene;
   if (touching.pressed && *touching.pressed < scene.targets.size())
-    frame(scene.targets[*touching.pressed].box, Ink::Text, 4);
+    frame(result, scene.targets[*touching.pressed].box, Ink::Text, 4);
   if (touching.focused && *touching.focused < scene.targets.size())
-    frame(scene.targets[*touching.focused].box, Ink::Accent, 3);
+    frame(result, scene.targets[*touching.focused].box, Ink::Accent, 3);
+  return result;
+}
+
+void Canvas::draw(const Scene& scene, const Palette& palette, const Touching& touching) {
+  int width = 0;
+  int height = 0;
+  SDL_GetRendererOutputSize(renderer_, &width, &height);
+  draw(touched(scene, touching), palette,
+       {Box{0, 0, static_cast<double>(width), static_cast<double>(height)}});
+}
+
+void Canvas::draw(const Scene& scene, const Palette& palette, const std::vector<Box>& parts) {
+  palette_ = &palette;
+  SDL_SetRenderDrawBlendMode(renderer_, SDL_BLENDMODE_NONE);
+  for (const Box& part : parts) {
+    const SDL_Rect clip{static_cast<int>(part.x), static_cast<int>(part.y),
+                        static_cast<int>(part.width), static_cast<int>(part.height)};
+    SDL_RenderSetClipRect(renderer_, &clip);
+    draw(Fill{part, Ink::Paper});
+    for (const Item& item : scene.items)
+      if (reach_of(item).meets(part)) std::visit([this](const auto& it) { draw(it); }, item);
+  }
+  SDL_RenderSetClipRect(renderer_, nullptr);
   const bool live = std::ranges::any_of(
       scene.items, [](const Item& item) { return std::holds_alternative<LivePicture>(item); });
   if (!live) live_.clear();
   cache_.end_frame();
+}
+
+void Canvas::darken() {
+  SDL_SetRenderDrawColor(renderer_, 0, 0, 0, 255);
+  SDL_RenderClear(renderer_);
 }
 
 void Canvas::draw(const Fill& fill) {
@@ -92,14 +124,6 @@ void Canvas::draw(const LivePicture& picture) {
   const Colour paper = palette_->of(Ink::Paper), text = palette_->of(Ink::Text);
   live_.draw(*pixels, picture.number, as_rect(picture.box),
              contrast(paper, Colour{}) > contrast(text, Colour{}) ? paper : text);
-}
-
-void Canvas::frame(const Box& box, Ink ink, double width) {
-  Box rest = box;
-  draw(Fill{rest.take_top(width), ink});
-  draw(Fill{rest.take_bottom(width), ink});
-  draw(Fill{rest.take_left(width), ink});
-  draw(Fill{rest.take_right(width), ink});
 }
 
 void Canvas::copy(SDL_Texture* texture, double x, double y) {

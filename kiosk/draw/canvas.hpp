@@ -5,6 +5,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "kiosk/draw/font_book.hpp"
 #include "kiosk/draw/live_texture.hpp"
@@ -21,6 +22,9 @@ struct Touching {
   bool operator==(const Touching&) const = default;
 };
 
+/// The scene with what the hand is doing drawn over it.
+[[nodiscard]] Scene touched(const Scene& scene, const Touching& touching);
+
 class Canvas {
  public:
   /// Where LivePicture finds its pixels: that picture or a newer one, or none.
@@ -33,7 +37,11 @@ class Canvas {
         cache_(renderer),
         live_(renderer) {}
 
-  void draw(const Scene& scene, const Palette& palette, const Touching& touching);
+  void draw(const Scene& scene, const Palette& palette, const Touching& touching = {});
+  /// Draws only these parts of it, in whole pixels; the rest of the picture stays as it is.
+  void draw(const Scene& scene, const Palette& palette, const std::vector<Box>& parts);
+  /// Nothing but black.
+  void darken();
   /// Forgets its textures: the renderer has lost them.
   void forget() {
     cache_.clear();
@@ -48,7 +56,6 @@ class Canvas {
   void draw(const Path& path);
   void draw(const MarkAt& mark);
   void draw(const LivePicture& picture);
-  void frame(const Box& box, Ink ink, double width);
   void copy(SDL_Texture* texture, double x, double y);
 
   SDL_Renderer* renderer_;

@@ -40,10 +40,14 @@ struct Start {
     const std::string value = new_tub_value(model.new_tubs, about.field);
     return {about, value, value.empty() && begins_with_capital(about.field)};
   }
+  Asking operator()(const AskPerson& about) const { return {about, {}, true}; }
 };
 
 struct Words {
   std::string operator()(const AskNewTub& about) const { return new_tub_words(about.field); }
+  std::string operator()(const AskPerson& about) const {
+    return about.role == Role::Keeper ? "the keeper's name" : "the assistant's name";
+  }
 };
 
 struct Known {
@@ -51,6 +55,7 @@ struct Known {
   std::set<std::string> operator()(const AskNewTub& about) const {
     return said_before(model.collection, about.field);
   }
+  std::set<std::string> operator()(const AskPerson&) const { return {}; }
 };
 
 struct Take {
@@ -58,6 +63,17 @@ struct Take {
   std::optional<std::string> operator()(const AskNewTub& about) const {
     return set_new_tub(model.new_tubs, about.field, model.asking->text);
   }
+  std::optional<std::string> operator()(const AskPerson& about) const {
+    return name_person(model, about.role, model.asking->text);
+  }
+};
+
+// What follows from an answer that was taken.
+struct Follow {
+  Model& model;
+  const Stamp& stamp;
+  Effects operator()(const AskNewTub&) const { return {}; }
+  Effects operator()(const AskPerson&) const { return add_person(model, stamp); }
 };
 
 }  // namespace
@@ -81,15 +97,16 @@ std::vector<std::string> answers_known(const Model& model, std::size_t most) {
   return list;
 }
 
-Effects answer(Model& model, const Stamp&) {
+Effects answer(Model& model, const Stamp& stamp) {
   if (!model.asking) return {};
   if (const auto problem = std::visit(Take{model}, model.asking->question)) {
     tell(model, Tone::Problem, *problem);
     return {};
   }
+  const Question answered = model.asking->question;
   model.asking.reset();
   go_back(model);
-  return {};
+  return std::visit(Follow{model, stamp}, answered);
 }
 
 }  // namespace rackside::kiosk

@@ -1,6 +1,7 @@
 #pragma once
 // What `update` asks the shell to do. Every result comes back as an intent.
 
+#include <string>
 #include <variant>
 #include <vector>
 
@@ -71,12 +72,26 @@ struct KeepSettings {
   Settings settings;
   bool operator==(const KeepSettings&) const = default;
 };
+/// Ask whether a PIN is set. Answer: PinFound.
+struct FindPin {
+  bool operator==(const FindPin&) const = default;
+};
+/// Answer: PinChecked.
+struct CheckPin {
+  std::string pin;
+  bool operator==(const CheckPin&) const = default;
+};
+/// Answer: PinKept.
+struct KeepPin {
+  std::string pin;
+  bool operator==(const KeepPin&) const = default;
+};
 struct Quit {
   bool operator==(const Quit&) const = default;
 };
 
 using Effect = std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal,
                             TidyLog, WatchCamera, FindCameras, MakeBatch, PrintLabels, FindPrinters,
-                            KeepSettings, Quit>;
+                            KeepSettings, FindPin, CheckPin, KeepPin, Quit>;
 
 }  // namespace rackside::kiosk

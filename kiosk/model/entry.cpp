@@ -55,6 +55,8 @@ Effects on_typed(Model& model, const std::string& character, const Stamp&) {
       model.keypad += static_cast<char>(std::toupper(static_cast<unsigned char>(c)));
     // The last character is as good as Enter: a code is never longer.
     if (model.keypad.size() == code_length) return enter_keypad(model);
+  } else if (model.screen == ScreenName::Pin) {
+    type_pin(model, character);
   } else if (model.screen == ScreenName::Words && model.asking) {
     type_answer(*model.asking, character);
   } else if (model.screen == ScreenName::Find) {
@@ -69,12 +71,14 @@ void on_erase(Model& model) {
   model.notice.reset();
   if (model.screen == ScreenName::Keypad) erase_character(model.keypad);
   if (model.screen == ScreenName::Find) erase_character(model.find_words);
+  if (model.screen == ScreenName::Pin && model.pin) erase_character(model.pin->digits);
   if (model.screen == ScreenName::Words && model.asking) erase_character(model.asking->text);
 }
 
 Effects on_enter(Model& model, const Stamp& stamp) {
   if (model.screen == ScreenName::Keypad) return enter_keypad(model);
   if (model.screen == ScreenName::Find) return enter_find(model);
+  if (model.screen == ScreenName::Pin) return enter_pin(model);
   if (model.screen == ScreenName::Words) return answer(model, stamp);
   return {};
 }

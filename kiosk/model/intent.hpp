@@ -11,6 +11,7 @@
 #include "core/event/event.hpp"
 #include "core/overview/overview.hpp"
 #include "core/overview/round_so_far.hpp"
+#include "core/people/pin.hpp"
 #include "kiosk/model/camera_page.hpp"
 #include "kiosk/model/question.hpp"
 #include "kiosk/settings/settings.hpp"
@@ -31,6 +32,10 @@ enum class ScreenName {
   NewTubs,
   Correct,
   Camera,
+  Who,
+  Pin,
+  People,
+  Person,
 };
 
 // People -------------------------------------------------------------------------------------
@@ -139,7 +144,31 @@ struct SetUp {
 struct LookForCameras {
   bool operator==(const LookForCameras&) const = default;
 };
-/// Leaves the program. The shell asks for it on the window's close and on SIGTERM.
+/// Whoever has no badge at hand says who they are.
+struct PickPerson {
+  std::string name;
+  bool operator==(const PickPerson&) const = default;
+};
+/// Nobody is at the kiosk any more.
+struct StepAside {
+  bool operator==(const StepAside&) const = default;
+};
+struct OpenPerson {
+  std::string name;
+  bool operator==(const OpenPerson&) const = default;
+};
+/// The person that is open gets access, or has it no longer.
+struct GiveAccess {
+  bool operator==(const GiveAccess&) const = default;
+};
+struct EndAccess {
+  bool operator==(const EndAccess&) const = default;
+};
+/// Another PIN in the place of the one there is.
+struct ChangePin {
+  bool operator==(const ChangePin&) const = default;
+};
+/// Somebody wants to leave the program: the window's close, Alt-F4.
 struct Leave {
   bool operator==(const Leave&) const = default;
 };
@@ -178,9 +207,10 @@ struct CamerasFound {
 
 // Workers ------------------------------------------------------------------------------------
 
-/// The events of the roster kinds, folded: who lives where. Comes first, soon after the start.
+/// The events of the roster kinds, folded: who lives where, who works here. Comes first, soon after
+/// the start.
 struct RosterLoaded {
-  Result<Collection> collection;
+  Result<Roster> roster;
   bool operator==(const RosterLoaded&) const = default;
 };
 /// All events, folded, and the forecasts for them. Takes longer.
@@ -206,6 +236,24 @@ struct Saved {
   std::vector<Draft> drafts;
   Result<std::vector<Event>> events;
   bool operator==(const Saved&) const = default;
+};
+/// Whether a PIN is set.
+struct PinFound {
+  Result<bool> set;
+  bool operator==(const PinFound&) const = default;
+};
+struct PinChecked {
+  Result<PinAnswer> answer;
+  bool operator==(const PinChecked&) const = default;
+};
+/// The new PIN holds from now on, or what there was holds on.
+struct PinKept {
+  std::optional<Error> problem;
+  bool operator==(const PinKept&) const = default;
+};
+/// The machine is to be switched off, or the service stopped: nobody is asked.
+struct Stop {
+  bool operator==(const Stop&) const = default;
 };
 /// The new tubs are in the log, or nothing was written.
 struct TubsMade {
@@ -234,12 +282,14 @@ struct Tick {
   bool operator==(const Tick&) const = default;
 };
 
-using Intent = std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Shift, Ask,
-                            AnswerWith, Typed, Erase, Enter, Turn, TakeBack, LookAt, CorrectTo,
-                            CorrectDay, NextFilter, SetOut, EndRound, NextValue, MakeTubs, SetUp,
-                            LookForCameras, Leave, CodeRead, LabelRefused, ReaderSays, CameraSeen,
-                            CamerasFound, RosterLoaded, OverviewReady, ForecastReady, HistoryLoaded,
-                            Saved, TubsMade, LabelsPrinted, PrintersFound, SettingsKept, Tick>;
+using Intent =
+    std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Shift, Ask, AnswerWith,
+                 Typed, Erase, Enter, Turn, TakeBack, LookAt, CorrectTo, CorrectDay, NextFilter,
+                 SetOut, EndRound, NextValue, MakeTubs, SetUp, LookForCameras, PickPerson,
+                 StepAside, OpenPerson, GiveAccess, EndAccess, ChangePin, Leave, CodeRead,
+                 LabelRefused, ReaderSays, CameraSeen, CamerasFound, RosterLoaded, OverviewReady,
+                 ForecastReady, HistoryLoaded, Saved, PinFound, PinChecked, PinKept, Stop, TubsMade,
+                 LabelsPrinted, PrintersFound, SettingsKept, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {

@@ -54,11 +54,12 @@ Effects on_history(Model& model, const HistoryLoaded& loaded, const Stamp& stamp
 
 Effects on_roster(Model& model, const RosterLoaded& loaded) {
   const auto awaited = std::exchange(model.awaited, std::nullopt);
-  if (!loaded.collection) {
-    tell(model, Tone::Problem, loaded.collection.error().sentence);
+  if (!loaded.roster) {
+    tell(model, Tone::Problem, loaded.roster.error().sentence);
     return {};
   }
-  take_over(model, *loaded.collection);
+  take_over(model, loaded.roster->collection);
+  take_people(model, loaded.roster->people);
   model.roster_known = true;
   if (!awaited) return {};
   if (model.collection.enclosure(*awaited) != nullptr) return open_tub(model, *awaited);

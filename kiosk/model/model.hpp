@@ -10,6 +10,7 @@
 #include "core/climate/room_climate.hpp"
 #include "core/collection/collection.hpp"
 #include "core/forecast/forecast.hpp"
+#include "core/people/people.hpp"
 #include "core/round/summary.hpp"
 #include "kiosk/model/intent.hpp"
 #include "labels/batch/batch.hpp"
@@ -31,6 +32,7 @@ struct UndoOffer {
   AnimalId animal;
   std::optional<Code> enclosure;
   std::string what;  // "refused"
+  std::string by;    // whose entry it is
   bool operator==(const UndoOffer&) const = default;
 };
 
@@ -40,6 +42,17 @@ struct Asking {
   std::string text;
   bool capital = false;  // the next letter
   bool operator==(const Asking&) const = default;
+};
+
+/// What the PIN screen is for.
+enum class PinStep { Give, ChooseNew, SayAgain };
+
+struct PinPage {
+  PinStep step = PinStep::Give;
+  std::string digits;    // so far; never told, never shown
+  std::string chosen;    // said once, to be said again
+  bool waiting = false;  // being checked or kept
+  bool operator==(const PinPage&) const = default;
 };
 
 /// The walk that is under way, or has just ended.
@@ -70,7 +83,16 @@ struct Model {
   ScreenName screen = ScreenName::Round;
   std::vector<ScreenName> trail;  // the way back from `screen`, the nearest last
   Moment now;
-  std::string by;  // who is at the kiosk
+
+  std::string by;  // who is at the kiosk; empty: nobody
+  People people;
+  std::optional<Moment> last_seen;  // somebody did something, on this screen or another
+  std::optional<bool> pin_set;      // absent until it is known
+  std::optional<Moment> pin_given;  // by the keeper who is at the kiosk
+  std::optional<PinPage> pin;
+  std::optional<Intent> wanted;           // what was held up by a question, to be gone on with
+  std::optional<PersonAdded> new_person;  // waits for their PIN
+  std::string person;                     // whose page is open
 
   Settings settings;
   std::optional<PrintersFound> printers;  // once setup has asked

@@ -4,6 +4,8 @@
 
 #include <variant>
 
+#include "core/event/details.hpp"
+
 namespace rackside::kiosk {
 
 /// The parts of the form for new tubs.
@@ -26,6 +28,12 @@ struct AskNewTub {
   bool operator==(const AskNewTub&) const = default;
 };
 
-using Question = std::variant<AskNewTub>;
+/// The name of somebody new.
+struct AskPerson {
+  Role role = Role::Assistant;
+  bool operator==(const AskPerson&) const = default;
+};
+
+using Question = std::variant<AskNewTub, AskPerson>;
 
 }  // namespace rackside::kiosk

@@ -76,7 +76,7 @@ void after_retraction(Model& model, const Event& event) {
 void after_record(Model& model, const Event& event) {
   const std::string what = what_was(event.details);
   tell(model, Tone::Done, fmt::format("Saved: {}.", what));
-  model.undo = UndoOffer{event.id, *event.animal, event.enclosure, what};
+  model.undo = UndoOffer{event.id, *event.animal, event.enclosure, what, event.by};
 }
 
 }  // namespace
@@ -101,7 +101,7 @@ Effects take_back(Model& model, EventId event, const Stamp& stamp) {
   return save(model, draft_for(model, stamp, Retracted{event}));
 }
 
-Effects on_saved(Model& model, const Saved& saved) {
+Effects on_saved(Model& model, const Saved& saved, const Stamp& stamp) {
   for (const Draft& draft : saved.drafts) std::erase(model.saving, draft.id);
   if (!saved.events) {
     tell(model, Tone::Problem, saved.events.error().sentence);
@@ -111,7 +111,11 @@ Effects on_saved(Model& model, const Saved& saved) {
   for (const Event& event : *saved.events) {
     remember(model, event);
     note_for_round(model, event);
-    if (!event.animal) continue;
+    if (!event.animal) {
+      for (Effect& effect : on_people_event(model, event, stamp))
+        effects.push_back(std::move(effect));
+      continue;
+    }
     model.plan_stale = true;
     if (std::holds_alternative<Retracted>(event.details))
       after_retraction(model, event);

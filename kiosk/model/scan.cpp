@@ -30,7 +30,7 @@ Effects on_code(Model& model, std::string_view text, const Stamp& stamp) {
   switch (code->kind()) {
     case CodeKind::Enclosure: return open_tub(model, *code);
     case CodeKind::Action: return on_action_card(model, *code, stamp);
-    case CodeKind::Person:
+    case CodeKind::Person: return on_badge(model, *code, stamp);
     case CodeKind::Shelf: break;
   }
   tell(model, Tone::Problem, not_for_this(*code));

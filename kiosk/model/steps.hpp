@@ -29,7 +29,7 @@ void go_home(Model& model);
 // record.cpp: what is written
 [[nodiscard]] Effects record(Model& model, Action action, const Stamp& stamp);
 [[nodiscard]] Effects take_back(Model& model, EventId event, const Stamp& stamp);
-[[nodiscard]] Effects on_saved(Model& model, const Saved& saved);
+[[nodiscard]] Effects on_saved(Model& model, const Saved& saved, const Stamp& stamp);
 
 // correct.cpp: a record that is not as it was
 void look_at(Model& model, EventId event);
@@ -75,6 +75,49 @@ void ask(Model& model, const Question& question);
 void next_value(Model& model, NewTubField field);
 [[nodiscard]] Effects make_tubs(Model& model);
 [[nodiscard]] Effects on_tubs_made(Model& model, const TubsMade& made);
+
+// presence.cpp: who is at the kiosk
+/// Takes over who works here; for the first time, nobody is at the kiosk then, unless only one
+/// person could be, and a first start with nobody and nothing asks who keeps this collection.
+void take_people(Model& model, const People& people);
+/// Somebody does something just now; whoever was here before may have gone since.
+void note_presence(Model& model, const Stamp& stamp);
+[[nodiscard]] Effects on_badge(Model& model, const Code& badge, const Stamp& stamp);
+[[nodiscard]] Effects pick_person(Model& model, const std::string& name, const Stamp& stamp);
+void step_aside(Model& model);
+[[nodiscard]] Effects on_came(Model& model, const PersonCame& came, const Stamp& stamp);
+
+// held_up.cpp: what waits for a badge or a PIN
+[[nodiscard]] Effects ask_who(Model& model, const Intent& wanted);
+[[nodiscard]] Effects ask_pin(Model& model, const Intent& wanted);
+/// The question was answered: goes on with what was wanted.
+[[nodiscard]] Effects go_on(Model& model, const Stamp& stamp);
+/// In a sentence after "for": "taking back somebody else's entry".
+[[nodiscard]] std::string purpose(const Model& model, const Intent& wanted);
+
+// pin.cpp: the keeper's PIN
+[[nodiscard]] Effects choose_pin(Model& model);
+void type_pin(Model& model, const std::string& character);
+[[nodiscard]] Effects enter_pin(Model& model);
+void on_pin_found(Model& model, const PinFound& found);
+[[nodiscard]] Effects on_pin_checked(Model& model, const PinChecked& checked, const Stamp& stamp);
+[[nodiscard]] Effects on_pin_kept(Model& model, const PinKept& kept, const Stamp& stamp);
+
+// people.cpp: who may work here
+/// Gives back why not.
+[[nodiscard]] std::optional<std::string> name_person(Model& model, Role role,
+                                                     const std::string& typed);
+/// Writes the person who was named, once there is a PIN.
+[[nodiscard]] Effects add_person(Model& model, const Stamp& stamp);
+void open_person(Model& model, const std::string& name);
+[[nodiscard]] Effects give_access(Model& model, const Stamp& stamp);
+[[nodiscard]] Effects end_access(Model& model, const Stamp& stamp);
+/// What was saved about people. Nothing for other events.
+[[nodiscard]] Effects on_people_event(Model& model, const Event& event, const Stamp& stamp);
+
+// update.cpp
+/// What `update` does when it is allowed, and what it asks or says when it is not.
+[[nodiscard]] Effects decide(Model& model, const Intent& intent, const Stamp& stamp);
 
 // loaded.cpp: what workers bring
 [[nodiscard]] Effects on_history(Model& model, const HistoryLoaded& loaded, const Stamp& stamp);

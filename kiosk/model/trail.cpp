@@ -5,9 +5,11 @@
 namespace rackside::kiosk {
 namespace {
 
-// Not come back to: a keypad whose code was opened, a start that was made.
+// Not come back to: a keypad whose code was opened, a start that was made, a question that
+// was answered.
 bool passing(ScreenName screen) {
-  return screen == ScreenName::Keypad || screen == ScreenName::Carry;
+  return screen == ScreenName::Keypad || screen == ScreenName::Carry || screen == ScreenName::Who ||
+         screen == ScreenName::Pin;
 }
 
 void arrive(Model& model, ScreenName screen) {

@@ -1,5 +1,6 @@
 #include "kiosk/model/update.hpp"
 
+#include "kiosk/model/permission.hpp"
 #include "kiosk/model/steps.hpp"
 
 namespace rackside::kiosk {
@@ -85,7 +86,27 @@ struct Step {
   Effects operator()(const EndRound&) const { return end_round(model, stamp); }
   Effects operator()(const SetUp& i) const { return set_up(model, i.settings); }
   Effects operator()(const LookForCameras&) const { return {FindCameras{}}; }
+  Effects operator()(const PickPerson& i) const { return pick_person(model, i.name, stamp); }
+  Effects operator()(const StepAside&) const {
+    step_aside(model);
+    go_home(model);
+    return {};
+  }
+  Effects operator()(const OpenPerson& i) const {
+    open_person(model, i.name);
+    return {};
+  }
+  Effects operator()(const GiveAccess&) const { return give_access(model, stamp); }
+  Effects operator()(const EndAccess&) const { return end_access(model, stamp); }
+  Effects operator()(const ChangePin&) const { return choose_pin(model); }
   Effects operator()(const Leave&) const { return {Quit{}}; }
+  Effects operator()(const Stop&) const { return {Quit{}}; }
+  Effects operator()(const PinFound& i) const {
+    on_pin_found(model, i);
+    return {};
+  }
+  Effects operator()(const PinChecked& i) const { return on_pin_checked(model, i, stamp); }
+  Effects operator()(const PinKept& i) const { return on_pin_kept(model, i, stamp); }
   Effects operator()(const CodeRead& i) const {
     if (only_tried(i.by)) return {};
     Effects effects = on_code(model, i.text, stamp);
@@ -120,7 +141,7 @@ struct Step {
     return {};
   }
   Effects operator()(const HistoryLoaded& i) const { return on_history(model, i, stamp); }
-  Effects operator()(const Saved& i) const { return on_saved(model, i); }
+  Effects operator()(const Saved& i) const { return on_saved(model, i, stamp); }
   Effects operator()(const PrintersFound& i) const {
     model.printers = i;
     return {};
@@ -142,6 +163,7 @@ struct Step {
     model.last_touched.reset();
     go_home(model);
     model.undo.reset();
+    model.pin_given.reset();
     // A new day changes forecasts and what is due, also when nothing was recorded.
     return {TidyLog{}, LoadOverview{}};
   }
@@ -153,6 +175,8 @@ bool by_a_person(const Intent& intent) {
       std::holds_alternative<OverviewReady>(intent) ||
       std::holds_alternative<ForecastReady>(intent) ||
       std::holds_alternative<HistoryLoaded>(intent) || std::holds_alternative<Saved>(intent) ||
+      std::holds_alternative<PinFound>(intent) || std::holds_alternative<PinChecked>(intent) ||
+      std::holds_alternative<PinKept>(intent) || std::holds_alternative<Stop>(intent) ||
       std::holds_alternative<ReaderSays>(intent) || std::holds_alternative<SettingsKept>(intent) ||
       std::holds_alternative<TubsMade>(intent) || std::holds_alternative<PrintersFound>(intent) ||
       std::holds_alternative<LabelsPrinted>(intent) || std::holds_alternative<CameraSeen>(intent) ||
@@ -161,12 +185,31 @@ bool by_a_person(const Intent& intent) {
 
 }  // namespace
 
+Effects decide(Model& model, const Intent& intent, const Stamp& stamp) {
+  switch (permission(model, intent)) {
+    case Verdict::Allowed: return std::visit(Step{model, stamp}, intent);
+    case Verdict::AskWho: return ask_who(model, intent);
+    case Verdict::AskPin: return ask_pin(model, intent);
+    case Verdict::Refused: tell(model, Tone::Problem, refusal(model, intent)); return {};
+  }
+  return {};
+}
+
 Next update(Model model, const Intent& intent, const Stamp& stamp) {
   model.now = stamp.now;
-  if (by_a_person(intent)) model.last_touched = stamp.now;
+  if (by_a_person(intent)) {
+    note_presence(model, stamp);
+    model.last_touched = stamp.now;
+  }
   const ScreenName before = model.screen;
-  Effects effects = std::visit(Step{model, stamp}, intent);
+  Effects effects = decide(model, intent, stamp);
   for (Effect& effect : follow_screen(model, before)) effects.push_back(std::move(effect));
+  if (!asks_first(model.screen)) {
+    // Nobody waits for an answer any more.
+    model.pin.reset();
+    model.wanted.reset();
+    model.new_person.reset();
+  }
   return {std::move(model), std::move(effects)};
 }
 
@@ -175,7 +218,7 @@ Next begin(std::string by, Moment now, Settings settings) {
   model.by = std::move(by);
   model.now = now;
   take_settings(model, std::move(settings));
-  return {std::move(model), {LoadRoster{}, LoadOverview{}}};
+  return {std::move(model), {FindPin{}, LoadRoster{}, LoadOverview{}}};
 }
 
 }  // namespace rackside::kiosk

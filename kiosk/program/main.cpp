@@ -5,17 +5,19 @@
 #include <cstdio>
 #include <fstream>
 #include <optional>
-#include <string_view>
 
 #include "core/clock/system_clock.hpp"
 #include "core/clock/system_ids.hpp"
+#include "core/pin_file/pin_file.hpp"
 #include "core/store/default_path.hpp"
 #include "core/store/kiosk_lock.hpp"
 #include "core/store/sqlite_log.hpp"
 #include "fonts/font_files.hpp"
 #include "kiosk/frames/chosen_source.hpp"
 #include "kiosk/frames/folder_source.hpp"
+#include "kiosk/program/display.hpp"
 #include "kiosk/program/options.hpp"
+#include "kiosk/service/end_signals.hpp"
 #include "kiosk/settings/settings_file.hpp"
 #include "kiosk/shell/camera_eye.hpp"
 #include "kiosk/shell/effect_runner.hpp"
@@ -32,39 +34,6 @@ int say(const Error& error) {
   return 1;
 }
 
-// SDL for the life of this object.
-struct Sdl {
-  bool started;
-  Sdl() {
-    // Real touch would otherwise come twice, as a finger and as a mouse.
-    SDL_SetHint(SDL_HINT_TOUCH_MOUSE_EVENTS, "0");
-    SDL_SetHint(SDL_HINT_MOUSE_TOUCH_EVENTS, "0");
-    SDL_SetHint(SDL_HINT_FRAMEBUFFER_ACCELERATION, "0");
-    started = SDL_Init(SDL_INIT_VIDEO) == 0;
-  }
-  ~Sdl() { SDL_Quit(); }
-};
-
-Window open_window(const Options& options) {
-  const bool whole = options.width == 0;
-  return Window(SDL_CreateWindow("Rackside", SDL_WINDOWPOS_UNDEFINED, SDL_WINDOWPOS_UNDEFINED,
-                                 whole ? 1280 : options.width, whole ? 800 : options.height,
-                                 whole ? SDL_WINDOW_FULLSCREEN_DESKTOP : SDL_WINDOW_RESIZABLE));
-}
-
-// SDL's software renderer draws a screen in a few milliseconds and needs 90 MB less than OpenGL
-// where that is emulated, as on machines without a graphics processor. A bare console (KMSDRM) can
-// only show through OpenGL. Somebody who sets SDL_RENDER_DRIVER knows better.
-Renderer open_renderer(SDL_Window* window) {
-  const bool console = std::string_view(SDL_GetCurrentVideoDriver()) == "KMSDRM";
-  const bool chosen = SDL_GetHint(SDL_HINT_RENDER_DRIVER) != nullptr;
-  if (!console && !chosen) {
-    Renderer software(SDL_CreateRenderer(window, -1, SDL_RENDERER_SOFTWARE));
-    if (software) return software;
-  }
-  return Renderer(SDL_CreateRenderer(window, -1, 0));
-}
-
 // What the words on the command line say for this start, the file for all the rest.
 Settings settings_for(const Options& options, const std::filesystem::path& file) {
   auto kept = read_settings(file);
@@ -74,6 +43,11 @@ Settings settings_for(const Options& options, const std::filesystem::path& file)
   if (options.pixels_per_mm) settings.pixels_per_mm = options.pixels_per_mm;
   if (!options.camera.empty()) settings.camera = options.camera;
   return settings;
+}
+
+// For what must not depend on a clock that can be set.
+Uptime uptime() {
+  return std::chrono::duration_cast<Uptime>(std::chrono::steady_clock::now().time_since_epoch());
 }
 
 struct Logs {
@@ -103,6 +77,22 @@ Result<std::unique_ptr<FrameSource>> open_frames(const Options& options) {
   });
 }
 
+// Ends the loop from another thread; the loop is told as by any other event.
+void ask_to_end(EventWait& sleep) {
+  SDL_Event quit{};
+  quit.type = SDL_QUIT;
+  SDL_PushEvent(&quit);
+  sleep.wake();
+}
+
+// Said on the screen and to whoever reads the service's journal.
+void tell_of_input(IntentQueue& results) {
+  const std::string trouble = input_trouble();
+  if (trouble.empty()) return;
+  say({ErrorKind::NotFound, trouble, {}});
+  results.post(ReaderSays{trouble});
+}
+
 int run(const Options& options) {
   auto logs = open_logs(options);
   if (!logs) return say(logs.error());
@@ -111,16 +101,15 @@ int run(const Options& options) {
   auto frames = open_frames(options);
   if (!frames) return say(frames.error());
   const Sdl sdl;
-  const Window window = sdl.started ? open_window(options) : nullptr;
-  const Renderer renderer = window ? open_renderer(window.get()) : nullptr;
-  if (!renderer)
-    return say({ErrorKind::Broken, "There is no screen to draw on. The log is untouched.",
-                SDL_GetError()});
+  const auto display = open_display(sdl, options);
+  if (!display) return say(display.error());
   auto fonts = FontBook::open(running_program());
   if (!fonts) return say(fonts.error());
   SystemClock clock;
   SystemIds ids(clock);
-  IntentQueue results(wake_loop);
+  EventWait sleep;
+  const EndSignals signals([&] { ask_to_end(sleep); });
+  IntentQueue results([&] { sleep.wake(); });
   std::ofstream told(options.tell_to, std::ios::app);
   const auto tell = [&](const Notice& notice) {
     if (told) told << notice.sentence << std::endl;
@@ -132,19 +121,32 @@ int run(const Options& options) {
   const auto print = [&](const std::vector<LabelContent>& contents, const Settings& as_set_up) {
     return press.print(contents, as_set_up, clock.now());
   };
-  EffectRunner runner({std::move(logs->writing), std::move(logs->reading), clock, written_ids,
-                       results, eye,
-                       [&](const Settings& kept) { return write_settings(settings_file, kept); },
-                       print, [&] { return press.choices(); }, [&] { running->stop(); }});
-  Loop loop({window.get(), renderer.get(), **fonts, clock, ids, results,
-             [&](const Effect& effect) { runner.run(effect); },
-             [&] { return eye.newest_picture(); }, tell});
+  EffectRunner* answering = nullptr;
+  Pulse pulse(service_wish(), [&] {
+    answering->ask([&] {
+      pulse.answer();
+      sleep.wake();
+    });
+  });
+  EffectRunner runner(
+      {std::move(logs->writing), std::move(logs->reading), clock, written_ids, results, eye,
+       [&](const Settings& kept) { return write_settings(settings_file, kept); }, print,
+       [&] { return press.choices(); }, std::make_unique<PinFile>(pin_path(logs->path), uptime),
+       [&] { running->stop(); }});
+  answering = &runner;
+  Loop loop({display->window.get(), display->renderer.get(), **fonts, sleep, pulse, clock, ids,
+             results, [&](const Effect& effect) { runner.run(effect); },
+             [&] { return eye.newest_picture(); }, tell,
+             [&] { return density_of(*display, options); },
+             options.closable || options.width != 0 ? Closing::Ends : Closing::Asks});
   running = &loop;
   if (*frames)
     eye.look_through(std::move(*frames), settings);
   else
     eye.follow(settings);
+  tell_of_input(results);
   loop.run(options.by, settings);
+  pulse.stopping();
   return 0;
 }
 

@@ -33,6 +33,10 @@ std::variant<Options, int> read_options(int count, char** words) {
   std::string window;
   app.add_option("--window", window, "a window of WIDTHxHEIGHT pixels in place of the whole screen")
       ->check(CLI::Validator([&](std::string& text) { return read_size(text, options); }, ""));
+  app.add_flag(
+      "--closable", options.closable,
+      "let Alt+F4 and Ctrl+Q end it, as they end a window; without this a kiosk that fills "
+      "its screen asks for the keeper's PIN first (SIGTERM ends it always)");
   app.add_option("--frames", options.frames,
                  "read codes from the PNG and PGM pictures that appear in this folder");
   app.add_option("--camera", options.camera,

@@ -18,6 +18,7 @@ struct Options {
   std::string by = "keeper";
   int width = 0;  // of the window; 0: the whole screen
   int height = 0;
+  bool closable = false;  // also when it fills the screen
   // For this start, in the place of what the settings say.
   std::optional<double> pixels_per_mm;
   std::optional<PaletteName> palette;

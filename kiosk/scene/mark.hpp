@@ -41,6 +41,8 @@ enum class Mark {
   Sac,        // a round sac with its weave
   Written,    // lines of a note
   Climate,    // a thermometer's stem
+  Person,     // somebody, from the front
+  Badge,      // a card on its clip
   TakenBack,  // a bent arrow
 };
 

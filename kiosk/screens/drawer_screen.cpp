@@ -20,6 +20,8 @@ constexpr std::array slots{
     Slot{ScreenName::Find, Mark::Looked, "find"},
     Slot{ScreenName::Keypad, Mark::Written, "type a code"},
     Slot{ScreenName::NewTubs, Mark::Arrived, "new tubs"},
+    Slot{ScreenName::Who, Mark::Person, "who is there"},
+    Slot{ScreenName::People, Mark::Badge, "people"},
     Slot{ScreenName::Setup, Mark::Measured, "setup"},
 };
 

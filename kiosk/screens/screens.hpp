@@ -22,6 +22,10 @@ void compose_camera(Composer& composer, const Model& model);
 void compose_words(Composer& composer, const Model& model);
 void compose_new_tubs(Composer& composer, const Model& model);
 void compose_correct(Composer& composer, const Model& model);
+void compose_who(Composer& composer, const Model& model);
+void compose_pin(Composer& composer, const Model& model);
+void compose_people(Composer& composer, const Model& model);
+void compose_person(Composer& composer, const Model& model);
 
 struct ScreenRow {
   ScreenName screen;
@@ -43,6 +47,10 @@ inline constexpr std::array screens{
     ScreenRow{ScreenName::Words, "an answer", compose_words},
     ScreenRow{ScreenName::NewTubs, "new tubs", compose_new_tubs},
     ScreenRow{ScreenName::Correct, "put it right", compose_correct},
+    ScreenRow{ScreenName::Who, "who is there", compose_who},
+    ScreenRow{ScreenName::Pin, "the PIN", compose_pin},
+    ScreenRow{ScreenName::People, "people", compose_people},
+    ScreenRow{ScreenName::Person, "person", compose_person},
 };
 
 /// The picture of the model on this panel.

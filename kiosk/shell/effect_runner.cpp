@@ -56,6 +56,20 @@ void EffectRunner::run(const Effect& effect) {
         r.needs_.results.post(SettingsKept{kept ? std::nullopt : std::optional(kept.error())});
       });
     }
+    void operator()(const FindPin&) const {
+      runner.writing_.add(
+          [&r = runner] { r.needs_.results.post(PinFound{r.needs_.pin->is_set()}); });
+    }
+    void operator()(const CheckPin& e) const {
+      runner.writing_.add(
+          [&r = runner, e] { r.needs_.results.post(PinChecked{r.needs_.pin->check(e.pin)}); });
+    }
+    void operator()(const KeepPin& e) const {
+      runner.writing_.add([&r = runner, e] {
+        const auto kept = r.needs_.pin->set(e.pin);
+        r.needs_.results.post(PinKept{kept ? std::nullopt : std::optional(kept.error())});
+      });
+    }
     void operator()(const Quit&) const { runner.needs_.quit(); }
   };
   std::visit(Run{*this}, effect);
@@ -111,7 +125,7 @@ void EffectRunner::print_labels(const PrintLabels& effect) {
     needs_.results.post(LabelsPrinted{tl::unexpected(std::move(roster.error()))});
     return;
   }
-  printing_.add([this, effect, contents = label_contents(*roster, effect.tubs)] {
+  printing_.add([this, effect, contents = label_contents(roster->collection, effect.tubs)] {
     auto outcome = needs_.print(contents, effect.settings);
     writing_.add([this, effect, outcome = std::move(outcome)] { finish_labels(effect, outcome); });
   });

@@ -10,6 +10,7 @@
 #include "core/clock/id_source.hpp"
 #include "core/log/log_store.hpp"
 #include "core/overview/forecaster.hpp"
+#include "core/people/pin.hpp"
 #include "kiosk/model/effect.hpp"
 #include "kiosk/shell/camera_eye.hpp"
 #include "kiosk/shell/intent_queue.hpp"
@@ -32,6 +33,7 @@ class EffectRunner {
     // On the printing thread.
     std::function<Result<PrintOutcome>(const std::vector<LabelContent>&, const Settings&)> print;
     std::function<PrintersFound()> find_printers;
+    std::unique_ptr<PinKeeper> pin;  // on the writing thread
     std::function<void()> quit;
   };
 
@@ -47,6 +49,8 @@ class EffectRunner {
   EffectRunner& operator=(const EffectRunner&) = delete;
 
   void run(const Effect& effect);
+  /// Calls `answer` on the writing thread when it is through with all that was handed to it before.
+  void ask(std::function<void()> answer) { writing_.add(std::move(answer)); }
 
  private:
   void save(const SaveDrafts& effect);

@@ -40,6 +40,16 @@ void TableKiosk::happened(const Code& tub, double days_ago, Details details) {
                .note = {}});
 }
 
+void TableKiosk::works_here(const std::string& name, Role role, std::optional<Day> until) {
+  append(Draft{.id = ids_.next_event(),
+               .by = name,
+               .when = at_hour(1),
+               .animal = {},
+               .enclosure = {},
+               .details = PersonAdded{name, role, until},
+               .note = {}});
+}
+
 void TableKiosk::append(Draft draft) {
   const auto written = log.append({std::move(draft)}, clock.now().utc);
   if (!written) throw std::runtime_error(written.error().sentence);
@@ -107,7 +117,17 @@ void TableKiosk::run(const kiosk::Effect& effect) {
     void operator()(const kiosk::KeepSettings&) const {
       table.does(kiosk::SettingsKept{table.settings_not_kept});
     }
-    void operator()(const kiosk::Quit&) const {}
+    void operator()(const kiosk::FindPin&) const {
+      table.does(kiosk::PinFound{table.pin.is_set()});
+    }
+    void operator()(const kiosk::CheckPin& e) const {
+      table.does(kiosk::PinChecked{table.pin.check(e.pin)});
+    }
+    void operator()(const kiosk::KeepPin& e) const {
+      const auto kept = table.pin.set(e.pin);
+      table.does(kiosk::PinKept{kept ? std::nullopt : std::optional(kept.error())});
+    }
+    void operator()(const kiosk::Quit&) const { table.has_quit = true; }
   };
   std::visit(Run{*this}, effect);
 }

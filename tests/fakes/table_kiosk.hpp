@@ -4,6 +4,7 @@
 
 #include "core/overview/forecaster.hpp"
 #include "kiosk/model/update.hpp"
+#include "tests/fakes/fake_pin_keeper.hpp"
 #include "tests/fakes/fixed_clock.hpp"
 #include "tests/fakes/memory_log_store.hpp"
 
@@ -31,10 +32,20 @@ class TableKiosk {
   [[nodiscard]] std::vector<std::string> log_of(const Code& tub);
   [[nodiscard]] AnimalId animal_of(const Code& tub) const { return animals_.at(tub); }
 
+  /// Types these digits and enters them.
+  void types_pin(const std::string& digits) {
+    for (const char digit : digits) does(kiosk::Typed{std::string(1, digit)});
+    does(kiosk::Enter{});
+  }
+  /// Puts somebody into the log who works here.
+  void works_here(const std::string& name, Role role, std::optional<Day> until = {});
+
   MemoryLogStore log;
+  FakePinKeeper pin;
   FixedClock clock;
   bool effects_wait = false;  // effects are kept back until `run_waiting`
   void run_waiting();
+  bool has_quit = false;
   std::vector<kiosk::PrintLabels> labels_wanted;
   Result<std::string> label_outcome = "1 label on 1 page: labels.pdf.";
   kiosk::PrintersFound printers{{"rack-room-labels", "office"}, {"a4-5x13", "roll-62x29"}, {}};

@@ -12,6 +12,8 @@ TEST_CASE("left alone, the kiosk goes back to the round and keeps what was half 
   kiosk.start();
   kiosk.does(kiosk::Show{ScreenName::Find});
   kiosk.does(kiosk::Typed{"k"});
+  kiosk.does(kiosk::Show{ScreenName::Keypad});
+  kiosk.does(kiosk::Typed{"t"});
   kiosk.scans(tub);
   kiosk.clock.advance(kiosk::idle_return - 1s);
   kiosk.does(kiosk::Tick{});
@@ -21,6 +23,7 @@ TEST_CASE("left alone, the kiosk goes back to the round and keeps what was half 
   CHECK(kiosk.model().screen == ScreenName::Round);
   CHECK_FALSE(kiosk.model().tub);
   CHECK(kiosk.model().find_words == "k");
+  CHECK(kiosk.model().keypad == "T");
 }
 
 TEST_CASE("a card scanned after the kiosk went back asks for the tub again") {

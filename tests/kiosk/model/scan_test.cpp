@@ -55,6 +55,7 @@ TEST_CASE("a damaged code says that its check character does not fit") {
 
 TEST_CASE("a tub that is not in the log is looked for, then told") {
   TableKiosk kiosk;
+  kiosk.house(1, "Kochiana brunnipes");
   kiosk.start();
   kiosk.scans(tub_number(77));
   CHECK(kiosk.notice().find("no tub in this collection has it") != std::string::npos);

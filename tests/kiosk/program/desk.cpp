@@ -53,16 +53,13 @@ Desk::~Desk() {
   if (!folder_.empty()) std::filesystem::remove_all(folder_);
 }
 
-void Desk::start_kiosk(std::vector<std::string> more) {
-  std::vector<std::string> words{std::string(RACKSIDE_BIN_DIR) + "/rackside",
-                                 "--log",
-                                 log(),
-                                 "--window",
-                                 "1280x800",
-                                 "--tell-to",
-                                 (folder_ / "told").string()};
+void Desk::start_kiosk(std::vector<std::string> more, const std::string& program) {
+  std::vector<std::string> words{
+      program, "--log", log(), "--window", "1280x800", "--tell-to", (folder_ / "told").string()};
   words.insert(words.end(), more.begin(), more.end());
-  kiosk_ = Process(words, {display_, "SDL_VIDEODRIVER=x11"}, (folder_ / "said").string());
+  std::vector<std::string> settings{display_, "SDL_VIDEODRIVER=x11"};
+  settings.insert(settings.end(), variables_.begin(), variables_.end());
+  kiosk_ = Process(words, settings, (folder_ / "said").string());
   std::string ignored;
   // --sync waits for the window to be there.
   (void)run({"xdotool", "search", "--sync", "--onlyvisible", "--name", "Rackside"}, ignored,

@@ -22,9 +22,15 @@ class Desk {
   [[nodiscard]] std::string log() const { return (folder_ / "log.db").string(); }
   [[nodiscard]] std::filesystem::path folder() const { return folder_; }
 
-  /// Returns when the kiosk listens to the scanner.
-  void start_kiosk(std::vector<std::string> more = {});
+  /// Returns when the kiosk listens to the scanner. `program` is the one from the build folder
+  /// unless another is named.
+  void start_kiosk(std::vector<std::string> more = {},
+                   const std::string& program = std::string(RACKSIDE_BIN_DIR) + "/rackside");
   void kill_kiosk() { kiosk_.kill(); }
+  /// Asks it to end, as a service manager does. Gives its exit code.
+  int end_kiosk() { return kiosk_.end(); }
+  /// What the kiosk's environment holds from the next start on ("NOTIFY_SOCKET=/run/x").
+  void set(std::string variable) { variables_.push_back(std::move(variable)); }
 
   /// As a keyboard-wedge scanner does: a burst of keys and Enter.
   void scan(const std::string& text);
@@ -49,6 +55,7 @@ class Desk {
   std::string display_;
   Process screen_;
   Process kiosk_;
+  std::vector<std::string> variables_;
 };
 
 }  // namespace rackside::tests

@@ -57,9 +57,9 @@ void Process::kill() {
   wait();
 }
 
-void Process::end() {
+int Process::end() {
   if (id_ > 0) ::kill(id_, SIGTERM);
-  wait();
+  return wait();
 }
 
 int Process::wait() {

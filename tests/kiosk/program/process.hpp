@@ -23,8 +23,8 @@ class Process {
   [[nodiscard]] bool started() const { return id_ > 0; }
   /// Ends it at once, as a power cut would.
   void kill();
-  /// Asks it to end, and waits.
-  void end();
+  /// Asks it to end, waits and gives its exit code; -1 when a signal ended it.
+  int end();
   /// Waits for its end and gives its exit code.
   int wait();
 

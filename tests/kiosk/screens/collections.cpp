@@ -95,10 +95,32 @@ kiosk::CameraSight live_sight(int width, int height) {
   sight.height = height;
   return sight;
 }
+// The shelf with people: two keepers, many assistants, long names, one whose time is over.
+struct Staff : Shelf {
+  Staff() {
+    kiosk.works_here("Maximiliane von der Heyden-Osterwald", Role::Keeper);
+    for (const char* name : {"Ines", "Oskar", "Aiko", "Bartholomew", "Chidi", "Danuta", "Ewa"})
+      kiosk.works_here(name, Role::Assistant);
+    const Day day = kiosk.clock.now().day();
+    kiosk.works_here("Wolfgang Amadeus Featherstonehaugh", Role::Assistant, day);
+    kiosk.works_here("Yesterday's stand-in", Role::Assistant, day - std::chrono::days{1});
+    kiosk.pin.pin = "7294";
+    kiosk.start();
+    kiosk.scans(badge_of(keeper()));
+  }
+  static std::string keeper() { return "Maximiliane von der Heyden-Osterwald"; }
+  Model with_pin(const kiosk::Intent& then) {
+    kiosk.does(kiosk::Show{ScreenName::People});
+    kiosk.types_pin("7294");
+    kiosk.does(then);
+    return kiosk.model();
+  }
+};
 
 Model empty_room() {
   TableKiosk kiosk;
   kiosk.start();
+  kiosk.does(kiosk::Close{});
   return kiosk.model();
 }
 
@@ -206,6 +228,79 @@ const std::vector<Situation>& situations() {
          shelf.kiosk.does(kiosk::LookAt{shelf.kiosk.model().tub->history->back().id});
          shelf.kiosk.does(kiosk::CorrectDay{9});
          return shelf.kiosk.model();
+       }},
+      {"who",
+       [] {
+         Staff staff;
+         staff.kiosk.does(kiosk::StepAside{});
+         staff.kiosk.scans(staff.first);
+         staff.kiosk.does(kiosk::Record{Action::Misted});
+         return staff.kiosk.model();
+       }},
+      {"who_unknown_badge",
+       [] {
+         Staff staff;
+         staff.kiosk.does(kiosk::Show{ScreenName::Who});
+         staff.kiosk.scans(badge_of("Yesterday's stand-in"));
+         return staff.kiosk.model();
+       }},
+      {"pin",
+       [] {
+         Staff staff;
+         staff.kiosk.scans(staff.first);
+         staff.kiosk.does(kiosk::Record{Action::Died});
+         for (const char* digit : {"7", "2"}) staff.kiosk.does(kiosk::Typed{digit});
+         return staff.kiosk.model();
+       }},
+      {"pin_too_many_tries",
+       [] {
+         Staff staff;
+         staff.kiosk.does(kiosk::Leave{});
+         for (int i = 0; i < 4; ++i) staff.kiosk.types_pin("7000");
+         return staff.kiosk.model();
+       }},
+      {"pin_new", [] { return Staff{}.with_pin(kiosk::ChangePin{}); }},
+      {"pin_too_simple",
+       [] {
+         Staff staff;
+         staff.with_pin(kiosk::ChangePin{});
+         staff.kiosk.types_pin("1234");
+         return staff.kiosk.model();
+       }},
+      {"pin_again",
+       [] {
+         Staff staff;
+         staff.with_pin(kiosk::ChangePin{});
+         staff.kiosk.types_pin("48271936");
+         return staff.kiosk.model();
+       }},
+      {"people_none", [] { return Shelf{}.show(ScreenName::People); }},
+      {"people", [] { return Staff{}.with_pin(kiosk::Turn{0}); }},
+      {"people_over", [] { return Staff{}.with_pin(kiosk::Turn{1}); }},
+      {"person", [] { return Staff{}.with_pin(kiosk::OpenPerson{Staff::keeper()}); }},
+      {"person_only_keeper",
+       [] {
+         Staff staff;
+         staff.with_pin(kiosk::OpenPerson{Staff::keeper()});
+         staff.kiosk.does(kiosk::EndAccess{});
+         return staff.kiosk.model();
+       }},
+      {"person_over", [] { return Staff{}.with_pin(kiosk::OpenPerson{"Yesterday's stand-in"}); }},
+      {"person_name",
+       [] {
+         Staff staff;
+         staff.with_pin(kiosk::Ask{kiosk::AskPerson{Role::Assistant}});
+         for (const char c : std::string("ines")) staff.kiosk.does(kiosk::Typed{std::string(1, c)});
+         staff.kiosk.does(kiosk::Enter{});
+         return staff.kiosk.model();
+       }},
+      {"refused_to_assistant",
+       [] {
+         Staff staff;
+         staff.kiosk.scans(badge_of("Oskar"));
+         staff.kiosk.scans(staff.first);
+         staff.kiosk.does(kiosk::Record{Action::Died});
+         return staff.kiosk.model();
        }},
       {"keypad",
        [] {

@@ -55,9 +55,9 @@ TEST_CASE("every screen draws something in every palette at every size, and the 
       for (const auto& [name, word] : palettes) {
         const Sheet sheet(panel);
         Canvas canvas(sheet.renderer.get(), *fonts, [&] { return camera; });
-        canvas.draw(scene, palette(name), {});
+        canvas.draw(scene, palette(name));
         const auto ink = sheet.ink_pixels(palette(name).of(Ink::Paper));
-        canvas.draw(scene, palette(name), {});
+        canvas.draw(scene, palette(name));
         CHECK(ink > 2000);
         CHECK(sheet.ink_pixels(palette(name).of(Ink::Paper)) == ink);
         if (folder != nullptr)

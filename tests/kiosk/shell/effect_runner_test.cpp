@@ -5,6 +5,7 @@
 #include "core/clock/system_clock.hpp"
 #include "core/clock/system_ids.hpp"
 #include "core/store/sqlite_log.hpp"
+#include "tests/fakes/fake_pin_keeper.hpp"
 #include "tests/fakes/mailbox.hpp"
 #include "tests/fakes/temporary_folder.hpp"
 #include "tests/frame.hpp"
@@ -43,10 +44,10 @@ struct Machine {
       labels = contents;
       return outcome;
     };
-    runner.emplace(EffectRunner::Needs{std::move(writing), std::move(reading), clock, ids,
-                                       mailbox.queue, eye,
-                                       [](const Settings&) { return Result<void>{}; }, print,
-                                       [] { return PrintersFound{}; }, [] {}});
+    runner.emplace(EffectRunner::Needs{
+        std::move(writing), std::move(reading), clock, ids, mailbox.queue, eye,
+        [](const Settings&) { return Result<void>{}; }, print, [] { return PrintersFound{}; },
+        std::make_unique<FakePinKeeper>(), [] {}});
     runner->run(SaveDrafts{{draft(1, AnimalAdded{.key = "a"})}});
   }
 };
@@ -95,7 +96,7 @@ TEST_CASE("a batch is written, its labels are made elsewhere, and only what came
   CHECK(machine.mailbox.wait_for<LabelsPrinted>().outcome == "2 labels on 1 page: x.pdf.");
   CHECK(machine.labels.size() == 3);
   machine.runner->run(LoadRoster{});
-  const auto roster = machine.mailbox.wait_for<RosterLoaded>().collection.value();
+  const auto roster = machine.mailbox.wait_for<RosterLoaded>().roster.value().collection;
   CHECK(roster.enclosure(made.tubs->at(0))->label_printed);
   CHECK_FALSE(roster.enclosure(made.tubs->at(2))->label_printed);
 }
