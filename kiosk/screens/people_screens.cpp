@@ -45,6 +45,19 @@ void invitation(Composer& composer, Box& box) {
                      composer.style(Step::Instruction), 6);
 }
 
+void people_keys(Composer& composer, Box& box) {
+  const std::vector<KeyRow> adding{{"new assistant", Ask{AskPerson{Role::Assistant}}},
+                                   {"new keeper", Ask{AskPerson{Role::Keeper}}}};
+  const std::vector<KeyRow> others{{"new PIN", ChangePin{}}, {"step aside", StepAside{}}};
+  if (composer.panel().portrait()) {
+    key_row(composer, box, others);
+    return key_row(composer, box, adding);
+  }
+  std::vector<KeyRow> all = adding;
+  all.insert(all.end(), others.begin(), others.end());
+  key_row(composer, box, all);
+}
+
 // Dark on light in every palette, or no scanner reads it.
 void symbol(Composer& composer, Box box, const Code& code, PaletteName name) {
   const bool paper_is_light = name == PaletteName::Day;
@@ -79,11 +92,7 @@ void compose_people(Composer& composer, const Model& model) {
   heading(composer, box, "People", model.by.empty() ? "" : model.by + " is at the kiosk");
   notice_line(composer, box, telling(model));
   if (model.people.nobody()) return invitation(composer, box);
-  key_row(composer, box,
-          {{"new assistant", Ask{AskPerson{Role::Assistant}}},
-           {"new keeper", Ask{AskPerson{Role::Keeper}}},
-           {"new PIN", ChangePin{}},
-           {"step aside", StepAside{}}});
+  people_keys(composer, box);
   rows(composer, box, view_people(model), model.list_page,
        [](const std::string& name) { return OpenPerson{name}; });
 }

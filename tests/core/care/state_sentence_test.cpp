@@ -1,4 +1,3 @@
-#include "core/words/dates.hpp"
 #include "tests/core/care/scenario.hpp"
 
 using namespace rackside;
@@ -21,17 +20,4 @@ TEST_CASE("the state is one sentence a keeper would say") {
         "Mature male, 7 months");
   CHECK(Scenario{}.stage(Stage::Adult).ago(12, EggSac{}).state_told() == "Guards a sac, 12 days");
   CHECK(Scenario{}.ago(3, Died{}).state_told() == "Died 2032-02-02");
-}
-
-TEST_CASE("days and measures are told as the keeper chose, whatever the rule") {
-  Scenario animal;
-  animal.rules.wording = {DateStyle::MonthDay, {LengthUnit::Inch, TemperatureUnit::Fahrenheit}};
-  const std::string day =
-      long_day_words(Scenario::today() + std::chrono::days{5}, DateStyle::MonthDay);
-  CHECK(animal.meal(2).told().sentence.starts_with("Nothing today. Next meal on " + day));
-  Scenario hungry;
-  hungry.rules.wording = animal.rules.wording;
-  const auto said = hungry.meal(20).refusal(9).temperature(15).told();
-  CHECK(said.sentence == "Offer 1 cricket of about 0.4 in.");
-  CHECK(std::ranges::count(said.why, "It is cold here, 59 °F: that alone can put it off.") == 1);
 }

@@ -53,7 +53,7 @@ struct Kiosk {
   std::optional<double> density;
   Loop loop;
 
-  explicit Kiosk(Closing closing = Closing::Leaves)
+  explicit Kiosk(Closing closing = Closing::Ends)
       : loop({window.get(),
               renderer.get(),
               *fonts,
@@ -236,7 +236,7 @@ TEST_CASE("the display's own density is asked again when the display changes") {
   CHECK(kiosk.pixels() != before);
 }
 
-TEST_CASE("in a window, its close, Alt+F4 and Ctrl+Q ask to leave") {
+TEST_CASE("in a window, its close, Alt+F4 and Ctrl+Q end the program") {
   for (int way = 0; way < 3; ++way) {
     Kiosk kiosk;
     if (way == 0) kiosk.window_event(SDL_WINDOWEVENT_CLOSE);
@@ -246,8 +246,13 @@ TEST_CASE("in a window, its close, Alt+F4 and Ctrl+Q ask to leave") {
   }
 }
 
-TEST_CASE("a kiosk that fills its screen hears none of them") {
-  Kiosk kiosk(Closing::Ignored);
+TEST_CASE("a kiosk that fills its screen and has a keeper is not left by any of them") {
+  Kiosk kiosk(Closing::Asks);
+  People people;
+  people.by_name["Ines"] = Person{.name = "Ines", .role = Role::Keeper, .until = {}, .added = {}};
+  kiosk.results.post(PinFound{true});
+  kiosk.results.post(RosterLoaded{Roster{{}, people}});
+  kiosk.loop.turn();
   kiosk.window_event(SDL_WINDOWEVENT_CLOSE);
   kiosk.key(SDLK_F4, KMOD_LALT);
   kiosk.key(SDLK_q, KMOD_LCTRL);
@@ -256,7 +261,7 @@ TEST_CASE("a kiosk that fills its screen hears none of them") {
 }
 
 TEST_CASE("asked from outside, it ends from whatever screen and in the dark") {
-  Kiosk kiosk(Closing::Ignored);
+  Kiosk kiosk(Closing::Asks);
   kiosk.go_dark();
   SDL_Event quit{};
   quit.type = SDL_QUIT;

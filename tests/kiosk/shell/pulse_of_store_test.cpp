@@ -7,6 +7,7 @@
 #include "core/clock/system_ids.hpp"
 #include "kiosk/service/pulse.hpp"
 #include "kiosk/shell/effect_runner.hpp"
+#include "tests/fakes/fake_pin_keeper.hpp"
 #include "tests/fakes/memory_log_store.hpp"
 #include "tests/fakes/service_manager.hpp"
 #include "tests/fakes/temporary_folder.hpp"
@@ -68,7 +69,7 @@ TEST_CASE("a store that hangs ends the signs of life; one that comes back gives 
                        [](const auto&, const Settings&) -> Result<PrintOutcome> {
                          return failure(ErrorKind::NotFound, "There is no printer.");
                        },
-                       [] { return PrintersFound{}; }, [] {}});
+                       [] { return PrintersFound{}; }, std::make_unique<FakePinKeeper>(), [] {}});
   Gate answered;
   Pulse* answering = nullptr;
   Pulse pulse(ServiceWish{path, 90s}, [&] {
