@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "core/care/instruction.hpp"
+#include "core/words/dates.hpp"
 
 namespace rackside {
 
@@ -38,6 +39,13 @@ struct Findings {
   std::optional<int> fasting_days;  // refusing since then; none while it is not refusing
   Day meal_due;
 
+  [[nodiscard]] std::string on_day(Day day) const {
+    return on_day_words(day, today, rules.wording.dates);
+  }
+  /// The temperature here, "24 °C"; only where there is one.
+  [[nodiscard]] std::string degrees() const {
+    return temperature_words({*temperature}, rules.wording.units);
+  }
   [[nodiscard]] int days_since(const When& when) const {
     return static_cast<int>((today - when.moment.day()).count());
   }

@@ -35,8 +35,7 @@ void add_appetite(std::vector<std::string>& why, const Findings& f) {
   const int refused = f.animal.refusals_since_meal;
   if (refused > 0) why.push_back(fmt::format("Refused {} since then.", count_of(refused, "meal")));
   if (f.cold && why.size() < 3)
-    why.push_back(
-        fmt::format("It is cold here, {:.0f} C: that alone can put it off.", *f.temperature));
+    why.push_back(fmt::format("It is cold here, {}: that alone can put it off.", f.degrees()));
   if (f.signs.has(Sign::PlumpAbdomen) && why.size() < 3)
     why.push_back("Plump abdomen: it is fed less often.");
 }
@@ -52,13 +51,12 @@ std::vector<Task> along_the_way(const Findings& f) {
 Instruction offer(const Findings& f, Portion portion, std::vector<std::string> why) {
   const bool small = portion == Portion::OneSmall;
   PreyPlan prey = prey_for(f.animal, f.rules, portion, f.p_premoult);
+  const std::string what = format_prey(prey, f.rules.wording.units);
   return Instruction{
       .task = small ? Task::OfferOneSmall : Task::Offer,
       .urgency = Urgency::Due,
       .overdue = f.meal_due < f.today,
-      .sentence = small
-                      ? fmt::format("Offer {} and watch.", format_prey(prey, f.rules.wording.units))
-                      : fmt::format("Offer {}.", format_prey(prey, f.rules.wording.units)),
+      .sentence = small ? fmt::format("Offer {} and watch.", what) : fmt::format("Offer {}.", what),
       .why = std::move(why),
       .also = along_the_way(f),
       .prey = std::move(prey),
@@ -81,7 +79,7 @@ std::optional<Instruction> fasts_without_a_sign(const Findings& f) {
   std::vector<std::string> why{
       fmt::format("No meal for {}, and no other sign of premoult.",
                   count_of(*f.fasting_days, "day")),
-      f.temperature ? fmt::format("It is warm enough: {:.0f} C.", *f.temperature)
+      f.temperature ? fmt::format("It is warm enough: {}.", f.degrees())
                     : std::string("Nobody has read the temperature lately: check it.")};
   if (f.forecast) why.push_back(fmt::format("In premoult: {} likely.", in_ten(f.p_premoult)));
   return Instruction{.task = Task::LookCloser,
@@ -132,7 +130,7 @@ std::optional<Instruction> water_is_due(const Findings& f) {
 
 std::optional<Instruction> waits_for_a_meal(const Findings& f) {
   const AnimalState& a = f.animal;
-  const std::string when = on_day_words(f.meal_due, f.today, f.rules.wording.dates);
+  const std::string when = f.on_day(f.meal_due);
   const bool refused = a.last_offer && a.last_offer->outcome != Outcome::Took;
   Instruction said{.task = refused ? Task::Reoffer : Task::NotDue,
                    .urgency = Urgency::Wait,

@@ -47,7 +47,7 @@ std::optional<Instruction> is_sluggish_alone(const Findings& f) {
       .why = {fmt::format("Sluggish {}, and no other sign of premoult.", days_ago(days))},
       .next_due = f.today + std::chrono::days{days > 0 ? 0 : 1}};
   if (days == 0) said.sentence = "Sluggish with no other sign: look again tomorrow.";
-  if (f.cold) said.why.push_back(fmt::format("It is cold here: {:.0f} C.", *f.temperature));
+  if (f.cold) said.why.push_back(fmt::format("It is cold here: {}.", f.degrees()));
   if (f.water_due) said.also.push_back(Task::MistAndCheckWater);
   return said;
 }
@@ -72,8 +72,7 @@ std::optional<Instruction> is_in_premoult(const Findings& f) {
   if (mist_now(f)) return mist_only(std::move(why), next);
   return Instruction{.task = Task::Withhold,
                      .urgency = Urgency::Wait,
-                     .sentence = fmt::format("Offer nothing. Look for a shed {}.",
-                                             on_day_words(next, f.today, f.rules.wording.dates)),
+                     .sentence = fmt::format("Offer nothing. Look for a shed {}.", f.on_day(next)),
                      .why = std::move(why),
                      .next_due = next};
 }

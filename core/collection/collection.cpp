@@ -76,7 +76,12 @@ void replace(Collection& collection, const AnimalState& animal) {
 
 Collection fold_collection(std::vector<Event> events) {
   Collection collection;
-  for (const Event& event : standing(std::move(events))) apply(collection, event);
+  events = standing(std::move(events));
+  // What was recorded of an animal before the day it came counts too, as in fold_animal.
+  for (const Event& event : events)
+    if (event.animal && std::holds_alternative<AnimalAdded>(event.details))
+      collection.animals[*event.animal].id = *event.animal;
+  for (const Event& event : events) apply(collection, event);
   return collection;
 }
 

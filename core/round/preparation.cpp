@@ -48,8 +48,7 @@ template <class Matches>
 void add_line(std::vector<std::string>& lines, const DayPlan& plan, std::string_view format,
               Matches matches) {
   const auto tubs = std::ranges::count_if(plan.due, matches);
-  if (tubs > 0)
-    lines.push_back(fmt::format(fmt::runtime(format), count_of(static_cast<int>(tubs), "tub")));
+  if (tubs > 0) lines.push_back(fmt::format(fmt::runtime(format), count_of(tubs, "tub")));
 }
 
 }  // namespace

@@ -61,10 +61,11 @@ std::string refusal_note(const std::string& rack, const RackTally& tally, const 
                                             tally.refused, count_of(tally.offered, "tub"));
   if (!is_good(air.temperature, rules, now))
     return beginning + ". Read the temperature before you look for other causes.";
-  const double celsius = air.temperature->value.value;
-  if (celsius < rules.cold_below)
-    return fmt::format("{}, and it is {:.0f} C. Too cold: warm it first.", beginning, celsius);
-  return fmt::format("{}, though it is {:.0f} C. Look for another cause.", beginning, celsius);
+  const Celsius temperature = air.temperature->value;
+  const std::string degrees = temperature_words(temperature, rules.wording.units);
+  if (temperature.value < rules.cold_below)
+    return fmt::format("{}, and it is {}. Too cold: warm it first.", beginning, degrees);
+  return fmt::format("{}, though it is {}. Look for another cause.", beginning, degrees);
 }
 
 }  // namespace

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
+
 #include "core/words/calendar_names.hpp"
 
 namespace rackside {
@@ -94,7 +96,7 @@ std::string ago_words(Day day, Day today) {
   const auto count = static_cast<int>((today - day).count());
   if (count < 28) return days_ago(count);
   if (count < 120) return fmt::format("{} weeks ago", (count + 3) / 7);
-  return fmt::format("{} months ago", static_cast<int>(count / 30.44 + 0.5));
+  return fmt::format("{} months ago", std::lround(count / 30.44));
 }
 
 }  // namespace rackside

@@ -1,13 +1,10 @@
 #pragma once
-// Invents the life of one animal and what its keeper wrote down about it.
+// What the demo's keeper wrote down about one animal.
 
-#include <optional>
-#include <random>
 #include <string>
 #include <vector>
 
-#include "core/values/time.hpp"
-#include "demo/collection/species.hpp"
+#include "demo/collection/life.hpp"
 
 namespace rackside::demo {
 
@@ -20,17 +17,18 @@ struct Row {
 struct Animal {
   std::string key;
   const Species* species = nullptr;
-  std::string sex = "unknown";
+  Life life;  // as it stands at the end of the record
   std::string stage;
   int instar = 3;
   Day acquired;
+  bool ended = false;
   std::string source;
   std::string rack, shelf, position;
   std::vector<Row> rows;
 };
 
-/// The same `random` gives the same life. It ends at `today`.
+/// The same dice give the same life. Its record ends at `today`.
 [[nodiscard]] Animal invent(const Species& species, std::string key, Day acquired, Day today,
-                            int instar, std::mt19937_64& random);
+                            int instar, Dice& dice);
 
 }  // namespace rackside::demo

@@ -3,13 +3,15 @@
 #include <algorithm>
 #include <string_view>
 
+#include "labels/cards/caution_block.hpp"
 #include "labels/render/paint.hpp"
 
 namespace rackside {
 namespace {
 
 constexpr int columns = 5;
-constexpr double margin = 12;  // millimetres; most printers leave 5 white
+constexpr double margin = 12;          // millimetres; most printers leave 5 white
+constexpr double caution_height = 21;  // on any page: letters that are read do not shrink with it
 constexpr std::string_view title = "Scan the tub, then the card.";
 constexpr std::string_view remark = "Wrong card? Scan \"undo\".";
 
@@ -74,7 +76,7 @@ Result<Measures> measures_for(double width, double height, const std::vector<Gro
   const double headings = m.heading_height * static_cast<double>(all.size());
   int rows = 0;
   for (const Group& group : all) rows += group.rows();
-  m.row_height = (height - 2 * margin * unit - m.title_height - headings) / rows;
+  m.row_height = (height - 2 * margin * unit - m.title_height - headings - caution_height) / rows;
   m.column_width = (width - 2 * margin * unit) / columns;
   // A hand's breadth of white between the symbols, so that a scanner sees one at a time.
   const double room = std::min(m.row_height * 0.74, m.column_width * 0.62);
@@ -142,6 +144,7 @@ void paint_sheet(cairo_t* canvas, const WallSheet& sheet, const PangoText& text)
   }
   const double letters = letter_size(sheet, text);
   for (const PlacedCard& card : sheet.cards) paint_card(canvas, card, letters, text);
+  paint_cautions(canvas, sheet.cautions, text);
 }
 
 }  // namespace
@@ -169,6 +172,7 @@ Result<WallSheet> plan_wall_sheet(double width, double height, Resolution resolu
     }
     top += m.row_height * group.rows();
   }
+  sheet.cautions = {margin * unit, top, width - 2 * margin * unit, caution_height};
   return sheet;
 }
 

@@ -30,6 +30,7 @@ struct WallSheet {
   double word_room = 0;     // for the lines below a symbol
   std::vector<PlacedCard> cards;
   std::vector<PlacedHeading> headings;
+  Box cautions;  // the small print at the bottom
 };
 
 /// All cards on one page of this size. Errors: BadInput when the page is smaller than A5.

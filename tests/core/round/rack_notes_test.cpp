@@ -29,7 +29,7 @@ TEST_CASE("a whole rack that refuses in the cold is told to be cold") {
   REQUIRE(room.plan().notes.size() == 1);
   CHECK(room.plan().notes[0] ==
         RackNote{"A",
-                 "Rack A: 5 of 5 tubs refused lately, and it is 17 C. Too cold: warm it first."});
+                 "Rack A: 5 of 5 tubs refused lately, and it is 17 °C. Too cold: warm it first."});
 }
 
 TEST_CASE(

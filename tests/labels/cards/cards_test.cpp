@@ -1,12 +1,16 @@
 #include <algorithm>
 #include <set>
+#include <sstream>
 
+#include "core/care/cautions.hpp"
 #include "core/code/code_of_name.hpp"
+#include "labels/cards/caution_block.hpp"
 #include "labels/cards/name_cards.hpp"
 #include "labels/cards/wall_sheet.hpp"
 #include "labels/reader/symbol_reader.hpp"
 #include "tests/frame.hpp"
 #include "tests/generators/events.hpp"
+#include "tests/labels/render/paper.hpp"
 
 using namespace rackside;
 using namespace rackside::tests;
@@ -22,6 +26,13 @@ GreyImage part_of(const GreyImage& page, const Box& box, Resolution resolution) 
     for (int x = 0; x < part.width; ++x)
       part.pixels.push_back(page.at(dot(box.x) + x, dot(box.y) + y));
   return part;
+}
+
+std::string one_line(const std::string& page) {
+  std::istringstream in(page);
+  std::string words;
+  for (std::string word; in >> word;) words += (words.empty() ? "" : " ") + word;
+  return words;
 }
 
 }  // namespace
@@ -60,6 +71,24 @@ TEST_CASE("symbols on the wall are further apart than a scanner sees by mistake"
           std::max(std::abs(a.symbol_x - b.symbol_x), std::abs(a.symbol_y - b.symbol_y)) - side;
       CHECK(apart >= 15);
     }
+}
+
+TEST_CASE("the wall sheet says at its bottom what can hurt somebody") {
+  for (const double width : {210.0, 148.0, 215.9}) {
+    const double height = width == 215.9 ? 279.4 : width * 297 / 210;
+    const auto sheet = plan_wall_sheet(width, height, {300}).value();
+    const std::string said =
+        one_line(text_on_paper(pdf_of(pages_of(sheet, text), "cards").value(), 0));
+    for (const std::string& caution : general_cautions()) {
+      INFO(caution << " on a page " << width << " mm wide");
+      CHECK(said.find(caution) != std::string::npos);
+    }
+    const CautionBlock block = fit_cautions(sheet.cautions, text);
+    CHECK(block.size >= 2);  // about six points, as on a medicine's leaflet
+    CHECK(sheet.cautions.y + sheet.cautions.height <= height - 5);
+    for (const PlacedCard& card : sheet.cards)
+      CHECK(card.box.y + card.box.height <= sheet.cautions.y + 1e-9);
+  }
 }
 
 TEST_CASE("a page too small for cards is refused") {
