@@ -55,11 +55,11 @@ void Canvas::draw(const Scene& scene, const Palette& palette, const Touching& to
   int width = 0;
   int height = 0;
   SDL_GetRendererOutputSize(renderer_, &width, &height);
-  draw(touched(scene, touching), palette,
-       {Box{0, 0, static_cast<double>(width), static_cast<double>(height)}});
+  draw_parts(touched(scene, touching), palette,
+             {Box{0, 0, static_cast<double>(width), static_cast<double>(height)}});
 }
 
-void Canvas::draw(const Scene& scene, const Palette& palette, const std::vector<Box>& parts) {
+void Canvas::draw_parts(const Scene& scene, const Palette& palette, const std::vector<Box>& parts) {
   palette_ = &palette;
   SDL_SetRenderDrawBlendMode(renderer_, SDL_BLENDMODE_NONE);
   for (const Box& part : parts) {

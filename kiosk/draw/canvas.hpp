@@ -39,7 +39,7 @@ class Canvas {
 
   void draw(const Scene& scene, const Palette& palette, const Touching& touching = {});
   /// Draws only these parts of it, in whole pixels; the rest of the picture stays as it is.
-  void draw(const Scene& scene, const Palette& palette, const std::vector<Box>& parts);
+  void draw_parts(const Scene& scene, const Palette& palette, const std::vector<Box>& parts);
   /// Nothing but black.
   void darken();
   /// Forgets its textures: the renderer has lost them.

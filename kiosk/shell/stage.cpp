@@ -34,7 +34,7 @@ void Stage::show(const Scene& scene, PaletteName colours, const Touching& touchi
   if (!anew && picture.items == drawn_.items) return;
   std::vector<Box> parts{whole(panel)};
   if (!anew && keeps_picture_) parts = damage(drawn_, picture, panel);
-  canvas_.draw(picture, palette(colours), parts);
+  canvas_.draw_parts(picture, palette(colours), parts);
   if (anew)
     SDL_RenderPresent(renderer_);
   else

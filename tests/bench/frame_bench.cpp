@@ -45,7 +45,7 @@ struct Bench {
   }
   double changed(const Scene& before, const Scene& after) {
     return spent([&] {
-      canvas.draw(after, palette(PaletteName::Day), damage(before, after, panel));
+      canvas.draw_parts(after, palette(PaletteName::Day), damage(before, after, panel));
       SDL_RenderFlush(renderer.get());
     });
   }

@@ -29,7 +29,7 @@ struct Screen {
     SDL_RenderFlush(renderer.get());
   }
   void changed(const Scene& before, const Scene& after, const Panel& panel) {
-    canvas.draw(after, palette(PaletteName::Day), damage(before, after, panel));
+    canvas.draw_parts(after, palette(PaletteName::Day), damage(before, after, panel));
     SDL_RenderFlush(renderer.get());
   }
   [[nodiscard]] std::vector<std::uint32_t> pixels() const {
