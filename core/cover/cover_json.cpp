@@ -30,6 +30,7 @@ Json to_json(const CoverLine& line, const Collection& collection) {
     if (line.prey->size) json["prey"]["size_mm"] = line.prey->size->value;
     json["prey"]["p_refused"] = line.prey->p_refused;
   }
+  for (const Action tap : line.taps) json["taps"].push_back(action_word(tap));
   json["water"] = line.water;
   json["p_premoult_or_hardening"] = line.p_soft;
   if (!line.only.empty()) json["only"] = line.only;

@@ -56,6 +56,7 @@ CoverLine line_of(const Collection& collection, const AnimalState& animal, const
                    .prey = said.prey,
                    .water = duty == Duty::Do && gives_water(said),
                    .only = day.only,
+                   .taps = assistant_actions(said),
                    .otherwise = day.otherwise,
                    .caution = duty == Duty::Do ? said.caution : std::nullopt,
                    .p_soft = forecast ? forecast->p_premoult + forecast->p_hardening : 0};

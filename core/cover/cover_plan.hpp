@@ -12,6 +12,7 @@
 #include "core/care/rule_book.hpp"
 #include "core/climate/room_climate.hpp"
 #include "core/collection/collection.hpp"
+#include "core/cover/assistant_actions.hpp"
 #include "core/cover/assistant_words.hpp"
 #include "core/cover/cover_book.hpp"
 #include "core/cover/foresee.hpp"
@@ -32,6 +33,7 @@ struct CoverLine {
   std::optional<PreyPlan> prey;  // with a meal only
   bool water = false;            // mist and fill
   std::string only;              // what the line depends on; empty: nothing
+  std::vector<Action> taps;      // what can come of it
   std::string otherwise;         // what follows if the meal is refused
   std::optional<std::string> caution;
   double p_soft = 0;  // premoult or hardening on that day, as foreseen

@@ -40,10 +40,19 @@ void write_remarks(Out out, std::string_view title, const std::vector<TubRemark>
   }
 }
 
+void write_taps(Out out, const CoverLine& line) {
+  if (line.duty != Duty::Do) return;
+  std::string list;
+  for (const Action tap : line.taps)
+    list += fmt::format("{}{}", list.empty() ? "" : ", ", action_word(tap));
+  fmt::format_to(out, "     Then tap one of: {}.\n", list);
+}
+
 void write_line(Out out, const CoverLine& line) {
   fmt::format_to(out, "  {}\n     {}\n", tub_words(line), line.words);
   for (const std::string& also : line.also) fmt::format_to(out, "     Also: {}\n", also);
   if (!line.only.empty()) fmt::format_to(out, "     Only {}.\n", line.only);
+  write_taps(out, line);
   if (!line.otherwise.empty()) fmt::format_to(out, "     {}.\n", line.otherwise);
   if (line.caution) fmt::format_to(out, "     Careful: {}\n", *line.caution);
 }

@@ -1,9 +1,12 @@
 // The plan for people and for other programs: the same facts.
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
+#include <set>
 
 #include "core/care/cautions.hpp"
 #include "core/cover/supplies.hpp"
+#include "core/round/round.hpp"
 #include "tests/core/cover/away_room.hpp"
 
 using namespace rackside;
@@ -37,6 +40,7 @@ TEST_CASE("the plan is printed with whom to call, what to beware of and every da
   CHECK(has(text, "Abeba: 0170 2\n     Only by day."));
   CHECK(has(text, "She bites the forceps."));
   CHECK(has(text, "Offer 1 cricket of about 10 mm, no more."));
+  CHECK(has(text, "Then tap one of: took, refused, left overnight, shed found."));
   CHECK(has(text, "Rack A: do not open"));
   CHECK(has(text, "Leave it entirely alone."));
   for (const std::string& caution : general_cautions()) CHECK(has(text, caution));
@@ -55,6 +59,20 @@ TEST_CASE("the plan for other programs holds every animal of every day once") {
   CHECK(plan["days"][0]["keep_closed"][0]["enclosure"] == tub_number(2).text());
   CHECK(plan["contacts"].size() == 2);
   CHECK(plan["supplies"]["prey"][0]["get"] == 1);
+}
+
+TEST_CASE("a stand-in has two to four things to tap, one of which answers what was asked") {
+  for (int number = 0; number <= static_cast<int>(Task::LeaveAlone); ++number) {
+    const Task task = static_cast<Task>(number);
+    const auto taps = assistant_actions({.task = task, .urgency = Urgency::Due});
+    INFO(task_name(task));
+    CHECK((taps.size() >= 2 && taps.size() <= 4));
+    CHECK(std::ranges::count(taps, Action::Died) == 0);
+    CHECK(std::set<Action>(taps.begin(), taps.end()).size() == taps.size());
+    // A shed is measured by its keeper.
+    if (task == Task::MeasureFromShed) continue;
+    CHECK(std::ranges::any_of(taps, [&](Action tap) { return answers(*details_of(tap), task); }));
+  }
 }
 
 TEST_CASE("a stand-in is never given a keeper's task, and every task has its words") {
