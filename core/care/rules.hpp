@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/values/result.hpp"
+#include "core/words/wording.hpp"
 
 namespace rackside {
 
@@ -70,6 +71,8 @@ struct CareRules {
   double refusal_prior = 0;
   double refusal_in_premoult = 0;
   double margin = 0;
+
+  Wording wording;  // how sentences tell days and measures: no rule, but it goes where they go
 
   bool operator==(const CareRules&) const = default;
 };

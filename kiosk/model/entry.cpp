@@ -31,7 +31,7 @@ Effects enter_keypad(Model& model) {
 }
 
 Effects enter_find(Model& model) {
-  const auto found = found_tubs(model.collection, model.find_words);
+  const auto found = found_tubs(model.collection, model.find_words, model.plan);
   if (found.size() == 1) return open_tub(model, found.front()->code);
   return {};
 }
@@ -46,6 +46,8 @@ Effects on_typed(Model& model, const std::string& character, const Stamp&) {
       model.keypad += static_cast<char>(std::toupper(static_cast<unsigned char>(c)));
     // The last character is as good as Enter: a code is never longer.
     if (model.keypad.size() == code_length) return enter_keypad(model);
+  } else if (model.screen == ScreenName::Number && model.number && character.size() == 1) {
+    type_number(model, character[0]);
   } else if (model.screen == ScreenName::Find) {
     if (model.find_words.size() + character.size() <= most_find_bytes)
       model.find_words += character;
@@ -57,11 +59,13 @@ Effects on_typed(Model& model, const std::string& character, const Stamp&) {
 void on_erase(Model& model) {
   model.notice.reset();
   if (model.screen == ScreenName::Keypad) erase_character(model.keypad);
+  if (model.screen == ScreenName::Number && model.number) erase_character(model.number->typed);
   if (model.screen == ScreenName::Find) erase_character(model.find_words);
 }
 
-Effects on_enter(Model& model, const Stamp&) {
+Effects on_enter(Model& model, const Stamp& stamp) {
   if (model.screen == ScreenName::Keypad) return enter_keypad(model);
+  if (model.screen == ScreenName::Number) return enter_number(model, stamp);
   if (model.screen == ScreenName::Find) return enter_find(model);
   return {};
 }

@@ -11,11 +11,27 @@
 #include "core/event/event.hpp"
 #include "core/overview/overview.hpp"
 #include "core/overview/round_so_far.hpp"
+#include "kiosk/model/number_question.hpp"
 #include "kiosk/settings/settings.hpp"
 
 namespace rackside::kiosk {
 
-enum class ScreenName { Round, Carry, Summary, Tub, Keypad, Find, Records, Drawer, Setup };
+enum class ScreenName {
+  Round,
+  Carry,
+  Summary,
+  Tub,
+  Keypad,
+  Find,
+  Records,
+  Drawer,
+  Setup,
+  Map,
+  Weeks,
+  Air,
+  Growth,
+  Number
+};
 
 // People -------------------------------------------------------------------------------------
 
@@ -35,6 +51,22 @@ struct Close {
 struct OpenTub {
   Code code;
   bool operator==(const OpenTub&) const = default;
+};
+/// The map of this rack, from this shelf on; an empty shelf is the first. None: all racks.
+struct OpenRack {
+  std::optional<std::string> rack;
+  std::string shelf;
+  bool operator==(const OpenRack&) const = default;
+};
+/// These words in the search, instead of what was there.
+struct LookFor {
+  std::string words;
+  bool operator==(const LookFor&) const = default;
+};
+/// A number is to be typed.
+struct AskNumber {
+  NumberQuestion question;
+  bool operator==(const AskNumber&) const = default;
 };
 /// The next page of the tiles, on panels that do not hold all of them.
 struct TurnTiles {
@@ -145,10 +177,10 @@ struct Tick {
   bool operator==(const Tick&) const = default;
 };
 
-using Intent = std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Typed, Erase,
-                            Enter, Turn, TakeBack, SetOut, EndRound, SetUp, Leave, CodeRead,
-                            LabelRefused, ReaderSays, RosterLoaded, OverviewReady, ForecastReady,
-                            HistoryLoaded, Saved, SettingsKept, Tick>;
+using Intent = std::variant<Record, Show, Close, OpenTub, OpenRack, LookFor, AskNumber, TurnTiles,
+                            NextResident, Typed, Erase, Enter, Turn, TakeBack, SetOut, EndRound,
+                            SetUp, Leave, CodeRead, LabelRefused, ReaderSays, RosterLoaded,
+                            OverviewReady, ForecastReady, HistoryLoaded, Saved, SettingsKept, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {

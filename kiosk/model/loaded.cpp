@@ -73,6 +73,7 @@ void on_overview(Model& model, const OverviewReady& ready) {
   model.forecasts = ready.overview.forecasts;
   model.rules = ready.overview.rules;
   model.climate = ready.overview.climate;
+  model.air = ready.overview.air;
   model.roster_known = true;
   model.overview_known = true;
   model.plan_stale = true;

@@ -30,8 +30,8 @@ Effects on_code(Model& model, std::string_view text, const Stamp& stamp) {
   switch (code->kind()) {
     case CodeKind::Enclosure: return open_tub(model, *code);
     case CodeKind::Action: return on_action_card(model, *code, stamp);
-    case CodeKind::Person:
-    case CodeKind::Shelf: break;
+    case CodeKind::Shelf: return open_shelf(model, *code);
+    case CodeKind::Person: break;
   }
   tell(model, Tone::Problem, not_for_this(*code));
   return {};
@@ -46,6 +46,8 @@ Effects open_tub(Model& model, const Code& code) {
     return {LoadRoster{}};
   }
   model.awaited.reset();
+  model.last_tub = code;
+  model.map.shelf.reset();
   model.notice.reset();
   model.undo.reset();
   go_to(model, ScreenName::Tub);

@@ -7,7 +7,13 @@ namespace {
 
 // Not come back to: a keypad whose code was opened, a start that was made.
 bool passing(ScreenName screen) {
-  return screen == ScreenName::Keypad || screen == ScreenName::Carry;
+  return screen == ScreenName::Keypad || screen == ScreenName::Carry ||
+         screen == ScreenName::Number;
+}
+
+bool stands_on_plan(ScreenName screen) {
+  return screen == ScreenName::Round || screen == ScreenName::Carry || screen == ScreenName::Find ||
+         screen == ScreenName::Map;
 }
 
 void arrive(Model& model, ScreenName screen) {
@@ -20,7 +26,7 @@ void arrive(Model& model, ScreenName screen) {
     model.trail.clear();
     model.tub.reset();
   }
-  if (screen == ScreenName::Round || screen == ScreenName::Carry) refresh_plan(model);
+  if (stands_on_plan(screen)) refresh_plan(model);
 }
 
 }  // namespace

@@ -112,7 +112,7 @@ void tile_grid(Composer& composer, const Box& box, const TubView& view, int want
   for (std::size_t i = 0; i < per_page && first + i < view.tiles.size(); ++i) {
     const Tile& tile = view.tiles[first + i];
     composer.tile(place(i), tile.mark, tile.word, Record{tile.action},
-                  tile.first ? Weight::First : Weight::Plain);
+                  tile.first ? Weight::First : Weight::Plain, tile.below);
   }
   if (!all) composer.tile(place(grid.places() - 1), Mark::None, "more", TurnTiles{});
 }
