@@ -11,6 +11,7 @@
 #include "core/climate/room_climate.hpp"
 #include "core/collection/animal.hpp"
 #include "core/forecast/forecast.hpp"
+#include "core/words/measures.hpp"
 
 namespace rackside {
 
@@ -58,7 +59,7 @@ struct PreyPlan {
 };
 
 /// "2 crickets of about 8 mm".
-[[nodiscard]] std::string format_prey(const PreyPlan& prey);
+[[nodiscard]] std::string format_prey(const PreyPlan& prey, Units units = {});
 
 struct Instruction {
   Task task = Task::NotDue;

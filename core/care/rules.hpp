@@ -12,6 +12,7 @@ namespace rackside {
 
 /// One value a rule, in the unit its row in rules.toml names. What each is for stands there.
 struct CareRules {
+  Wording wording;  // no rule: how the sentences tell days and sizes
   double feed_every_sling = 0;
   double feed_every_juvenile = 0;
   double feed_every_adult = 0;
@@ -71,8 +72,6 @@ struct CareRules {
   double refusal_prior = 0;
   double refusal_in_premoult = 0;
   double margin = 0;
-
-  Wording wording;  // how sentences tell days and measures: no rule, but it goes where they go
 
   bool operator==(const CareRules&) const = default;
 };

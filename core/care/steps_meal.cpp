@@ -52,23 +52,25 @@ std::vector<Task> along_the_way(const Findings& f) {
 Instruction offer(const Findings& f, Portion portion, std::vector<std::string> why) {
   const bool small = portion == Portion::OneSmall;
   PreyPlan prey = prey_for(f.animal, f.rules, portion, f.p_premoult);
-  return Instruction{.task = small ? Task::OfferOneSmall : Task::Offer,
-                     .urgency = Urgency::Due,
-                     .overdue = f.meal_due < f.today,
-                     .sentence = small ? fmt::format("Offer {} and watch.", format_prey(prey))
-                                       : fmt::format("Offer {}.", format_prey(prey)),
-                     .why = std::move(why),
-                     .also = along_the_way(f),
-                     .prey = std::move(prey),
-                     .next_due = f.today};
+  return Instruction{
+      .task = small ? Task::OfferOneSmall : Task::Offer,
+      .urgency = Urgency::Due,
+      .overdue = f.meal_due < f.today,
+      .sentence = small
+                      ? fmt::format("Offer {} and watch.", format_prey(prey, f.rules.wording.units))
+                      : fmt::format("Offer {}.", format_prey(prey, f.rules.wording.units)),
+      .why = std::move(why),
+      .also = along_the_way(f),
+      .prey = std::move(prey),
+      .next_due = f.today};
 }
 
 }  // namespace
 
-std::string format_prey(const PreyPlan& prey) {
+std::string format_prey(const PreyPlan& prey, Units units) {
   std::string count = count_of(prey.count, prey.kind);
   if (!prey.size) return count;
-  return fmt::format("{} of about {:g} mm", count, prey.size->value);
+  return fmt::format("{} of about {}", count, about_length_words(*prey.size, units));
 }
 
 std::optional<Instruction> fasts_without_a_sign(const Findings& f) {
@@ -130,7 +132,7 @@ std::optional<Instruction> water_is_due(const Findings& f) {
 
 std::optional<Instruction> waits_for_a_meal(const Findings& f) {
   const AnimalState& a = f.animal;
-  const std::string when = on_day_words(f.meal_due, f.today);
+  const std::string when = on_day_words(f.meal_due, f.today, f.rules.wording.dates);
   const bool refused = a.last_offer && a.last_offer->outcome != Outcome::Took;
   Instruction said{.task = refused ? Task::Reoffer : Task::NotDue,
                    .urgency = Urgency::Wait,

@@ -52,7 +52,9 @@ std::optional<Instruction> shed_is_in_the_tub(const Findings& f) {
                    .why = {moulted_when(f)},
                    .next_due = f.today};
   if (f.soft) said.sentence = "Take out the shed. Offer nothing yet.";
-  if (f.soft) said.why.push_back(fmt::format("First meal {}.", on_day_words(f.meal_due, f.today)));
+  if (f.soft)
+    said.why.push_back(
+        fmt::format("First meal {}.", on_day_words(f.meal_due, f.today, f.rules.wording.dates)));
   if (f.measure) said.also.push_back(Task::MeasureFromShed);
   if (mist_now(f)) said.also.push_back(Task::MistAndCheckWater);
   return said;
@@ -73,7 +75,8 @@ std::optional<Instruction> is_hardening(const Findings& f) {
   return Instruction{
       .task = Task::Withhold,
       .urgency = Urgency::Wait,
-      .sentence = next ? fmt::format("Offer nothing. First meal {}.", on_day_words(*next, f.today))
+      .sentence = next ? fmt::format("Offer nothing. First meal {}.",
+                                     on_day_words(*next, f.today, f.rules.wording.dates))
                        : std::string("Offer nothing: the skin is still soft."),
       .why = std::move(why),
       .next_due = next};

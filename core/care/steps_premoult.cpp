@@ -70,12 +70,12 @@ std::optional<Instruction> is_in_premoult(const Findings& f) {
     return said;
   }
   if (mist_now(f)) return mist_only(std::move(why), next);
-  return Instruction{
-      .task = Task::Withhold,
-      .urgency = Urgency::Wait,
-      .sentence = fmt::format("Offer nothing. Look for a shed {}.", on_day_words(next, f.today)),
-      .why = std::move(why),
-      .next_due = next};
+  return Instruction{.task = Task::Withhold,
+                     .urgency = Urgency::Wait,
+                     .sentence = fmt::format("Offer nothing. Look for a shed {}.",
+                                             on_day_words(next, f.today, f.rules.wording.dates)),
+                     .why = std::move(why),
+                     .next_due = next};
 }
 
 std::optional<Instruction> may_have_moulted(const Findings& f) {

@@ -86,6 +86,9 @@ struct Apply {
   void operator()(const RuleSet&) const {}
   void operator()(const RoundStarted&) const {}
   void operator()(const RoundEnded&) const {}
+  void operator()(const PersonAdded&) const {}
+  void operator()(const PersonEnded&) const {}
+  void operator()(const PersonCame&) const {}
   void operator()(const CoverPlanned&) const {}
   void operator()(const CoverEnded&) const {}
   void operator()(const CoverNote&) const {}

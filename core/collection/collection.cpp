@@ -85,7 +85,7 @@ const std::vector<std::string_view>& roster_kinds() {
       kind_name(EnclosureAdded{}), kind_name(EnclosureMoved{}), kind_name(LabelPrinted{}),
       kind_name(LabelConfirmed{}), kind_name(AnimalAdded{}),    "rehoused",
       kind_name(Died{}),           kind_name(Left{}),           kind_name(Sexed{}),
-      kind_name(Retracted{})};
+      kind_name(PersonAdded{}),    kind_name(PersonEnded{}),    kind_name(Retracted{})};
   return kinds;
 }
 

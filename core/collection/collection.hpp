@@ -43,7 +43,8 @@ void apply(Collection& collection, const Event& event);
 /// Puts `animal`, folded anew from all its events, in the place of what was known of it.
 void replace(Collection& collection, const AnimalState& animal);
 
-/// The names of the kinds that say who lives where. "retracted" is among them.
+/// The names of the kinds that say who lives where and who works here, which a kiosk must know at
+/// once. "retracted" is among them.
 [[nodiscard]] const std::vector<std::string_view>& roster_kinds();
 
 }  // namespace rackside

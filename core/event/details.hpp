@@ -184,6 +184,34 @@ struct RoundEnded {
   bool operator==(const RoundEnded&) const = default;
 };
 
+// Who works here -----------------------------------------------------------------------------
+
+enum class Role { Assistant, Keeper };
+
+/// From now on `name` may work at the kiosk; it is what stands in Draft::by. For somebody who is
+/// known already, the role and the last day become these.
+struct PersonAdded {
+  std::string name;
+  Role role = Role::Assistant;
+  std::optional<Day> until;  // the last day of their access; empty: until it is ended
+  bool operator==(const PersonAdded&) const = default;
+};
+/// Their badge opens nothing any more. What they recorded stays.
+struct PersonEnded {
+  std::string name;
+  bool operator==(const PersonEnded&) const = default;
+};
+
+enum class Arrival { Badge, Picked };
+
+/// Somebody stands at this kiosk. What follows from it under their name rests on how they came: a
+/// name that was picked from the list proves less than a badge.
+struct PersonCame {
+  std::string name;
+  Arrival how = Arrival::Badge;
+  bool operator==(const PersonCame&) const = default;
+};
+
 // Cover: somebody stands in while the keeper is away --------------------------------------------
 
 /// `who` looks after the collection from the first day to the last, both included.
@@ -234,8 +262,9 @@ using Details =
     std::variant<EnclosureAdded, EnclosureMoved, LabelPrinted, LabelConfirmed, AnimalAdded,
                  Rehoused, Died, Left, Offered, PreyRemoved, Misted, WaterFilled, Looked, Moulted,
                  ShedFound, ShedRemoved, Measured, Sexed, TemperatureRead, HumidityRead, Noted,
-                 Paired, EggSac, Pulled, Counted, RuleSet, RoundStarted, RoundEnded, CoverPlanned,
-                 CoverEnded, CoverNote, ContactSet, Flagged, Retracted>;
+                 Paired, EggSac, Pulled, Counted, RuleSet, RoundStarted, RoundEnded, PersonAdded,
+                 PersonEnded, PersonCame, CoverPlanned, CoverEnded, CoverNote, ContactSet, Flagged,
+                 Retracted>;
 
 /// The stable name of a kind as the log stores it: "offered", "shed found".
 [[nodiscard]] std::string_view kind_name(const Details& details);

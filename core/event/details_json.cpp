@@ -90,6 +90,16 @@ struct Write {
   }
   void operator()(const RoundStarted& e) const { put(json, "rack", e.rack); }
   void operator()(const RoundEnded& e) const { json["round"] = format_uuid(e.round.value); }
+  void operator()(const PersonAdded& e) const {
+    put(json, "name", e.name);
+    json["role"] = word_of(e.role);
+    put(json, "until", e.until);
+  }
+  void operator()(const PersonEnded& e) const { put(json, "name", e.name); }
+  void operator()(const PersonCame& e) const {
+    put(json, "name", e.name);
+    json["how"] = word_of(e.how);
+  }
   void operator()(const CoverPlanned& e) const {
     put(json, "who", e.who);
     json["from"] = format_day(e.from);
@@ -197,6 +207,13 @@ Details read_rule(const Json& json) {
   };
 }
 
+// Who may do less is the safer guess where a role is missing.
+Details read_person(const Json& json) {
+  return PersonAdded{.name = text_at(json, "name"),
+                     .role = word_at(json, "role", role_from_word, Role::Assistant),
+                     .until = day_at(json, "until")};
+}
+
 Details read_cover(const Json& json) {
   return CoverPlanned{
       .who = text_at(json, "who"),
@@ -266,6 +283,13 @@ const std::unordered_map<std::string_view, ReadFunction>& readers() {
       {"round started", [](const Json& j) -> Details { return RoundStarted{text_at(j, "rack")}; }},
       {"round ended",
        [](const Json& j) -> Details { return RoundEnded{EventId{uuid_at(j, "round")}}; }},
+      {"person added", read_person},
+      {"person ended", [](const Json& j) -> Details { return PersonEnded{text_at(j, "name")}; }},
+      {"person came",
+       [](const Json& j) -> Details {
+         return PersonCame{text_at(j, "name"),
+                           word_at(j, "how", arrival_from_word, Arrival::Picked)};
+       }},
       {"cover planned", read_cover},
       {"cover ended",
        [](const Json& j) -> Details { return CoverEnded{EventId{uuid_at(j, "cover")}}; }},

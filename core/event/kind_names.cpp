@@ -34,6 +34,9 @@ struct NameOf {
   std::string_view operator()(const RuleSet&) const { return "rule set"; }
   std::string_view operator()(const RoundStarted&) const { return "round started"; }
   std::string_view operator()(const RoundEnded&) const { return "round ended"; }
+  std::string_view operator()(const PersonAdded&) const { return "person added"; }
+  std::string_view operator()(const PersonEnded&) const { return "person ended"; }
+  std::string_view operator()(const PersonCame&) const { return "person came"; }
   std::string_view operator()(const CoverPlanned&) const { return "cover planned"; }
   std::string_view operator()(const CoverEnded&) const { return "cover ended"; }
   std::string_view operator()(const CoverNote&) const { return "cover note"; }

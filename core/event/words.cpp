@@ -11,6 +11,8 @@ constexpr std::array<std::string_view, 5> stages{"unknown", "sling", "juvenile",
 constexpr std::array<std::string_view, 3> outcomes{"took", "refused", "left overnight"};
 constexpr std::array<std::string_view, 2> measures{"leg span", "carapace"};
 constexpr std::array<std::string_view, 3> scopes{"collection", "species", "animal"};
+constexpr std::array<std::string_view, 2> roles{"assistant", "keeper"};
+constexpr std::array<std::string_view, 2> arrivals{"badge", "picked"};
 constexpr std::array<std::string_view, 3> contacts{"keeper", "vet", "emergency"};
 
 template <class Enum, std::size_t N>
@@ -27,6 +29,8 @@ std::string_view word_of(Stage stage) { return stages[static_cast<std::size_t>(s
 std::string_view word_of(Outcome outcome) { return outcomes[static_cast<std::size_t>(outcome)]; }
 std::string_view word_of(Measure measure) { return measures[static_cast<std::size_t>(measure)]; }
 std::string_view word_of(RuleScope scope) { return scopes[static_cast<std::size_t>(scope)]; }
+std::string_view word_of(Role role) { return roles[static_cast<std::size_t>(role)]; }
+std::string_view word_of(Arrival arrival) { return arrivals[static_cast<std::size_t>(arrival)]; }
 std::string_view word_of(ContactKind kind) { return contacts[static_cast<std::size_t>(kind)]; }
 
 std::optional<Sex> sex_from_word(std::string_view word) { return find_word<Sex>(sexes, word); }
@@ -41,6 +45,10 @@ std::optional<Measure> measure_from_word(std::string_view word) {
 }
 std::optional<RuleScope> rule_scope_from_word(std::string_view word) {
   return find_word<RuleScope>(scopes, word);
+}
+std::optional<Role> role_from_word(std::string_view word) { return find_word<Role>(roles, word); }
+std::optional<Arrival> arrival_from_word(std::string_view word) {
+  return find_word<Arrival>(arrivals, word);
 }
 std::optional<ContactKind> contact_kind_from_word(std::string_view word) {
   return find_word<ContactKind>(contacts, word);

@@ -13,6 +13,8 @@ namespace rackside {
 [[nodiscard]] std::string_view word_of(Outcome outcome);   // "took", "refused", "left overnight"
 [[nodiscard]] std::string_view word_of(Measure measure);   // "leg span", "carapace"
 [[nodiscard]] std::string_view word_of(RuleScope scope);   // "collection", "species", "animal"
+[[nodiscard]] std::string_view word_of(Role role);         // "assistant", "keeper"
+[[nodiscard]] std::string_view word_of(Arrival arrival);   // "badge", "picked"
 [[nodiscard]] std::string_view word_of(ContactKind kind);  // "keeper", "vet", "emergency"
 
 [[nodiscard]] std::optional<Sex> sex_from_word(std::string_view word);
@@ -20,6 +22,8 @@ namespace rackside {
 [[nodiscard]] std::optional<Outcome> outcome_from_word(std::string_view word);
 [[nodiscard]] std::optional<Measure> measure_from_word(std::string_view word);
 [[nodiscard]] std::optional<RuleScope> rule_scope_from_word(std::string_view word);
+[[nodiscard]] std::optional<Role> role_from_word(std::string_view word);
+[[nodiscard]] std::optional<Arrival> arrival_from_word(std::string_view word);
 [[nodiscard]] std::optional<ContactKind> contact_kind_from_word(std::string_view word);
 
 }  // namespace rackside

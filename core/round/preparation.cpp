@@ -81,12 +81,13 @@ Preparation prepare(const DayPlan& plan, const Collection& collection, double ma
   return ready;
 }
 
-std::string format_prey_needed(const PreyNeeded& prey) {
+std::string format_prey_needed(const PreyNeeded& prey, Units units) {
   const auto refused = static_cast<int>(std::lround(prey.expected_refused));
   const int safety = prey.bring - (prey.planned - refused);
-  std::string text = fmt::format(
-      "Bring {}: {} planned",
-      format_prey({.kind = prey.kind, .count = prey.bring, .size = prey.size}), prey.planned);
+  std::string text =
+      fmt::format("Bring {}: {} planned",
+                  format_prey({.kind = prey.kind, .count = prey.bring, .size = prey.size}, units),
+                  prey.planned);
   if (refused > 0) text += fmt::format(", about {} likely to be refused", refused);
   if (safety > 0) text += fmt::format(", {} for safety", safety);
   return text + ".";

@@ -31,6 +31,6 @@ struct Preparation {
 [[nodiscard]] Preparation prepare(const DayPlan& plan, const Collection& collection, double margin);
 
 /// "Bring 11 crickets of about 8 mm: 14 planned, about 4 likely to be refused, 1 for safety."
-[[nodiscard]] std::string format_prey_needed(const PreyNeeded& prey);
+[[nodiscard]] std::string format_prey_needed(const PreyNeeded& prey, Units units = {});
 
 }  // namespace rackside

@@ -16,7 +16,7 @@ namespace rackside {
 
 struct CameraPace {
   std::chrono::milliseconds interval{100};  // from frame to frame, at least
-  std::chrono::milliseconds budget{40};     // for reading one frame
+  std::chrono::milliseconds budget{36};     // for reading one frame, which then ends within 40
   std::chrono::milliseconds retry{1000};    // until a lost source is looked for again
 };
 

@@ -6,6 +6,7 @@
 
 #include "core/event/event.hpp"
 #include "kiosk/settings/settings.hpp"
+#include "labels/batch/batch.hpp"
 
 namespace rackside::kiosk {
 
@@ -38,6 +39,23 @@ struct ForecastAnimal {
 struct TidyLog {
   bool operator==(const TidyLog&) const = default;
 };
+/// Draft the batch and write it. Answer: TubsMade.
+struct MakeBatch {
+  BatchRequest request;
+  bool operator==(const MakeBatch&) const = default;
+};
+/// Print labels for these tubs as the kiosk is set up, and record which came out. Answer:
+/// LabelsPrinted.
+struct PrintLabels {
+  std::vector<Code> tubs;
+  Settings settings;
+  std::string by;
+  bool operator==(const PrintLabels&) const = default;
+};
+/// Ask the printing system. Answer: PrintersFound.
+struct FindPrinters {
+  bool operator==(const FindPrinters&) const = default;
+};
 /// Keep the settings, and let camera and printer follow them. Answer: SettingsKept.
 struct KeepSettings {
   Settings settings;
@@ -48,6 +66,6 @@ struct Quit {
 };
 
 using Effect = std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal,
-                            TidyLog, KeepSettings, Quit>;
+                            TidyLog, MakeBatch, PrintLabels, FindPrinters, KeepSettings, Quit>;
 
 }  // namespace rackside::kiosk

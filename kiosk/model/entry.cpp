@@ -8,10 +8,19 @@ namespace rackside::kiosk {
 namespace {
 
 constexpr std::size_t most_find_bytes = 60;
+constexpr std::size_t most_answer_bytes = 400;
 
 void erase_character(std::string& text) {
   while (!text.empty() && (text.back() & 0xC0) == 0x80) text.pop_back();
   if (!text.empty()) text.pop_back();
+}
+
+void type_answer(Asking& asking, std::string character) {
+  if (asking.text.size() + character.size() > most_answer_bytes) return;
+  if (asking.capital && character.size() == 1)
+    character[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(character[0])));
+  asking.capital = false;
+  asking.text += character;
 }
 
 Effects enter_keypad(Model& model) {
@@ -48,6 +57,8 @@ Effects on_typed(Model& model, const std::string& character, const Stamp&) {
     if (model.keypad.size() == code_length) return enter_keypad(model);
   } else if (model.screen == ScreenName::Number && model.number && character.size() == 1) {
     type_number(model, character[0]);
+  } else if (model.screen == ScreenName::Words && model.asking) {
+    type_answer(*model.asking, character);
   } else if (model.screen == ScreenName::Find) {
     if (model.find_words.size() + character.size() <= most_find_bytes)
       model.find_words += character;
@@ -61,12 +72,14 @@ void on_erase(Model& model) {
   if (model.screen == ScreenName::Keypad) erase_character(model.keypad);
   if (model.screen == ScreenName::Number && model.number) erase_character(model.number->typed);
   if (model.screen == ScreenName::Find) erase_character(model.find_words);
+  if (model.screen == ScreenName::Words && model.asking) erase_character(model.asking->text);
 }
 
 Effects on_enter(Model& model, const Stamp& stamp) {
   if (model.screen == ScreenName::Keypad) return enter_keypad(model);
   if (model.screen == ScreenName::Number) return enter_number(model, stamp);
   if (model.screen == ScreenName::Find) return enter_find(model);
+  if (model.screen == ScreenName::Words) return answer(model, stamp);
   return {};
 }
 

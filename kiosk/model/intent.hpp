@@ -12,6 +12,7 @@
 #include "core/overview/overview.hpp"
 #include "core/overview/round_so_far.hpp"
 #include "kiosk/model/number_question.hpp"
+#include "kiosk/model/question.hpp"
 #include "kiosk/settings/settings.hpp"
 
 namespace rackside::kiosk {
@@ -30,7 +31,9 @@ enum class ScreenName {
   Weeks,
   Air,
   Growth,
-  Number
+  Number,
+  Words,
+  NewTubs
 };
 
 // People -------------------------------------------------------------------------------------
@@ -76,6 +79,20 @@ struct TurnTiles {
 struct NextResident {
   bool operator==(const NextResident&) const = default;
 };
+/// The letters of the on-screen keyboard become capitals, for one letter.
+struct Shift {
+  bool operator==(const Shift&) const = default;
+};
+/// Something is to be answered in words, on the keyboard.
+struct Ask {
+  Question question;
+  bool operator==(const Ask&) const = default;
+};
+/// The answer that was offered, as it stands.
+struct AnswerWith {
+  std::string text;
+  bool operator==(const AnswerWith&) const = default;
+};
 /// One key of the on-screen keypad or keyboard, or of a real one: UTF-8 of one character.
 struct Typed {
   std::string character;
@@ -103,6 +120,15 @@ struct SetOut {
 };
 struct EndRound {
   bool operator==(const EndRound&) const = default;
+};
+/// The next of the few values that this part of a new tub can have.
+struct NextValue {
+  NewTubField field = NewTubField::Stage;
+  bool operator==(const NextValue&) const = default;
+};
+/// Writes the new tubs into the log and prints their labels.
+struct MakeTubs {
+  bool operator==(const MakeTubs&) const = default;
 };
 /// The kiosk is to be set up like this from now on.
 struct SetUp {
@@ -167,6 +193,23 @@ struct Saved {
   Result<std::vector<Event>> events;
   bool operator==(const Saved&) const = default;
 };
+/// The new tubs are in the log, or nothing was written.
+struct TubsMade {
+  Result<std::vector<Code>> tubs;
+  bool operator==(const TubsMade&) const = default;
+};
+/// What became of the labels: a sentence, or why there are none.
+struct LabelsPrinted {
+  Result<std::string> outcome;
+  bool operator==(const LabelsPrinted&) const = default;
+};
+/// Which printers and label sheets there are.
+struct PrintersFound {
+  std::vector<std::string> queues;
+  std::vector<std::string> sheets;
+  std::string sentence;  // why there is no printer; empty when there is one
+  bool operator==(const PrintersFound&) const = default;
+};
 /// The settings are in their file, or are not and hold until the kiosk is switched off.
 struct SettingsKept {
   std::optional<Error> problem;
@@ -177,10 +220,12 @@ struct Tick {
   bool operator==(const Tick&) const = default;
 };
 
-using Intent = std::variant<Record, Show, Close, OpenTub, OpenRack, LookFor, AskNumber, TurnTiles,
-                            NextResident, Typed, Erase, Enter, Turn, TakeBack, SetOut, EndRound,
-                            SetUp, Leave, CodeRead, LabelRefused, ReaderSays, RosterLoaded,
-                            OverviewReady, ForecastReady, HistoryLoaded, Saved, SettingsKept, Tick>;
+using Intent =
+    std::variant<Record, Show, Close, OpenTub, OpenRack, LookFor, AskNumber, TurnTiles,
+                 NextResident, Shift, Ask, AnswerWith, Typed, Erase, Enter, Turn, TakeBack, SetOut,
+                 EndRound, NextValue, MakeTubs, SetUp, Leave, CodeRead, LabelRefused, ReaderSays,
+                 RosterLoaded, OverviewReady, ForecastReady, HistoryLoaded, Saved, TubsMade,
+                 LabelsPrinted, PrintersFound, SettingsKept, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {

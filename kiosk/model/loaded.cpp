@@ -72,6 +72,7 @@ void on_overview(Model& model, const OverviewReady& ready) {
   model.collection = ready.overview.collection;
   model.forecasts = ready.overview.forecasts;
   model.rules = ready.overview.rules;
+  model.rules.collection.wording = model.settings.wording;
   model.climate = ready.overview.climate;
   model.air = ready.overview.air;
   model.roster_known = true;

@@ -12,6 +12,7 @@
 #include "core/forecast/forecast.hpp"
 #include "core/round/summary.hpp"
 #include "kiosk/model/intent.hpp"
+#include "labels/batch/batch.hpp"
 
 namespace rackside::kiosk {
 
@@ -48,6 +49,14 @@ struct MapPage {
   bool operator==(const MapPage&) const = default;
 };
 
+/// What is being answered in words, and how far.
+struct Asking {
+  Question question;
+  std::string text;
+  bool capital = false;  // the next letter
+  bool operator==(const Asking&) const = default;
+};
+
 /// The walk that is under way, or has just ended.
 struct RoundPage {
   RoundSoFar so_far;
@@ -74,6 +83,7 @@ struct Model {
   std::string by;  // who is at the kiosk
 
   Settings settings;
+  std::optional<PrintersFound> printers;  // once setup has asked
 
   bool roster_known = false;
   bool overview_known = false;
@@ -95,6 +105,9 @@ struct Model {
   std::optional<NumberPage> number;
   MapPage map;
   std::optional<Code> last_tub;  // that was open
+  std::optional<Asking> asking;
+  BatchRequest new_tubs;  // the form, half filled or not
+  bool making_tubs = false;
   int list_page = 0;
   bool list_turned = false;  // by hand; until then the round's list follows the walk
 

@@ -67,6 +67,12 @@ void refresh_plan(Model& model) {
   model.plan_stale = false;
 }
 
+void take_settings(Model& model, Settings settings) {
+  model.settings = std::move(settings);
+  model.rules.collection.wording = model.settings.wording;
+  model.plan_stale = true;
+}
+
 void note_for_round(Model& model, const Event& event) {
   if (std::holds_alternative<RoundStarted>(event.details)) {
     began(model, event);

@@ -1,6 +1,8 @@
 #pragma once
 // The parts of `update`, one a subject. Each changes the model in place and returns effects.
 
+#include <optional>
+#include <string>
 #include <vector>
 
 #include "kiosk/model/effect.hpp"
@@ -34,6 +36,8 @@ void go_home(Model& model);
 [[nodiscard]] Effects end_round(Model& model, const Stamp& stamp);
 /// Makes the day's plan anew where it has gone stale.
 void refresh_plan(Model& model);
+/// How the kiosk is set up, where sentences are made.
+void take_settings(Model& model, Settings settings);
 void note_for_round(Model& model, const Event& event);
 void take_round(Model& model, std::optional<RoundSoFar> round);
 
@@ -54,6 +58,24 @@ void type_number(Model& model, char c);
 void show_map(Model& model);
 void open_rack(Model& model, const OpenRack& at);
 [[nodiscard]] Effects open_shelf(Model& model, const Code& code);
+
+// asking.cpp: answers in words
+void ask(Model& model, const Question& question);
+/// What was answered before and begins like what is typed now, at most `most`.
+[[nodiscard]] std::vector<std::string> answers_known(const Model& model, std::size_t most);
+/// What is asked, as a title: "species".
+[[nodiscard]] std::string question_words(const Question& question);
+[[nodiscard]] Effects answer(Model& model, const Stamp& stamp);
+
+// new_tubs.cpp: the form for new tubs
+[[nodiscard]] std::string new_tub_words(NewTubField field);
+[[nodiscard]] std::string new_tub_value(const BatchRequest& form, NewTubField field);
+/// Gives back why not.
+[[nodiscard]] std::optional<std::string> set_new_tub(BatchRequest& form, NewTubField field,
+                                                     const std::string& text);
+void next_value(Model& model, NewTubField field);
+[[nodiscard]] Effects make_tubs(Model& model);
+[[nodiscard]] Effects on_tubs_made(Model& model, const TubsMade& made);
 
 // loaded.cpp: what workers bring
 [[nodiscard]] Effects on_history(Model& model, const HistoryLoaded& loaded, const Stamp& stamp);

@@ -15,6 +15,7 @@ struct Step {
       show_map(model);
     else
       go_to(model, i.screen);
+    if (i.screen == ScreenName::Setup) return {FindPrinters{}};
     return {};
   }
   Effects operator()(const OpenRack& i) const {
@@ -42,6 +43,32 @@ struct Step {
   Effects operator()(const NextResident&) const {
     return model.tub ? show_resident(model, model.tub->shown + 1) : Effects{};
   }
+  Effects operator()(const Shift&) const {
+    if (model.asking) model.asking->capital = !model.asking->capital;
+    return {};
+  }
+  Effects operator()(const Ask& i) const {
+    ask(model, i.question);
+    return {};
+  }
+  Effects operator()(const AnswerWith& i) const {
+    if (!model.asking) return {};
+    model.asking->text = i.text;
+    return answer(model, stamp);
+  }
+  Effects operator()(const NextValue& i) const {
+    next_value(model, i.field);
+    return {};
+  }
+  Effects operator()(const MakeTubs&) const { return make_tubs(model); }
+  Effects operator()(const TubsMade& i) const { return on_tubs_made(model, i); }
+  Effects operator()(const LabelsPrinted& i) const {
+    if (i.outcome)
+      tell(model, Tone::Done, *i.outcome);
+    else
+      tell(model, Tone::Problem, i.outcome.error().sentence);
+    return {};
+  }
   Effects operator()(const Typed& i) const { return on_typed(model, i.character, stamp); }
   Effects operator()(const Erase&) const {
     on_erase(model);
@@ -57,7 +84,7 @@ struct Step {
   Effects operator()(const SetOut&) const { return set_out(model, stamp); }
   Effects operator()(const EndRound&) const { return end_round(model, stamp); }
   Effects operator()(const SetUp& i) const {
-    model.settings = i.settings;
+    take_settings(model, i.settings);
     return {KeepSettings{i.settings}};
   }
   Effects operator()(const Leave&) const { return {Quit{}}; }
@@ -87,6 +114,10 @@ struct Step {
   }
   Effects operator()(const HistoryLoaded& i) const { return on_history(model, i, stamp); }
   Effects operator()(const Saved& i) const { return on_saved(model, i); }
+  Effects operator()(const PrintersFound& i) const {
+    model.printers = i;
+    return {};
+  }
   Effects operator()(const SettingsKept& i) const {
     if (i.problem) tell(model, Tone::Problem, i.problem->sentence);
     return {};
@@ -106,12 +137,14 @@ struct Step {
 };
 
 bool by_a_person(const Intent& intent) {
-  return !(std::holds_alternative<RosterLoaded>(intent) ||
-           std::holds_alternative<OverviewReady>(intent) ||
-           std::holds_alternative<ForecastReady>(intent) ||
-           std::holds_alternative<HistoryLoaded>(intent) || std::holds_alternative<Saved>(intent) ||
-           std::holds_alternative<ReaderSays>(intent) ||
-           std::holds_alternative<SettingsKept>(intent) || std::holds_alternative<Tick>(intent));
+  return !(
+      std::holds_alternative<RosterLoaded>(intent) ||
+      std::holds_alternative<OverviewReady>(intent) ||
+      std::holds_alternative<ForecastReady>(intent) ||
+      std::holds_alternative<HistoryLoaded>(intent) || std::holds_alternative<Saved>(intent) ||
+      std::holds_alternative<ReaderSays>(intent) || std::holds_alternative<SettingsKept>(intent) ||
+      std::holds_alternative<TubsMade>(intent) || std::holds_alternative<PrintersFound>(intent) ||
+      std::holds_alternative<LabelsPrinted>(intent) || std::holds_alternative<Tick>(intent));
 }
 
 }  // namespace
@@ -127,7 +160,7 @@ Next begin(std::string by, Moment now, Settings settings) {
   Model model;
   model.by = std::move(by);
   model.now = now;
-  model.settings = std::move(settings);
+  take_settings(model, std::move(settings));
   return {std::move(model), {LoadRoster{}, LoadOverview{}}};
 }
 

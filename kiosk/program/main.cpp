@@ -19,7 +19,9 @@
 #include "kiosk/settings/settings_file.hpp"
 #include "kiosk/shell/camera_eye.hpp"
 #include "kiosk/shell/effect_runner.hpp"
+#include "kiosk/shell/label_press.hpp"
 #include "kiosk/shell/loop.hpp"
+#include "labels/printer/lp_printer.hpp"
 
 namespace rackside::kiosk {
 namespace {
@@ -126,9 +128,15 @@ int run(const Options& options) {
     if (told) told << notice.sentence << std::endl;
   };
   Loop* running = nullptr;
-  EffectRunner runner({std::move(logs->writing), std::move(logs->reading), clock, results,
+  SystemIds written_ids(clock);
+  LabelPress press(logs->path, std::make_unique<LpPrinter>());
+  const auto print = [&](const std::vector<LabelContent>& contents, const Settings& as_set_up) {
+    return press.print(contents, as_set_up, clock.now());
+  };
+  EffectRunner runner({std::move(logs->writing), std::move(logs->reading), clock, written_ids,
+                       results,
                        [&](const Settings& kept) { return write_settings(settings_file, kept); },
-                       [&] { running->stop(); }});
+                       print, [&] { return press.choices(); }, [&] { running->stop(); }});
   Loop loop({window.get(), renderer.get(), **fonts, clock, ids, results,
              [&](const Effect& effect) { runner.run(effect); }, tell});
   running = &loop;

@@ -45,6 +45,9 @@ struct MarkOf {
   Mark operator()(const RuleSet&) const { return Mark::Written; }
   Mark operator()(const RoundStarted&) const { return Mark::Written; }
   Mark operator()(const RoundEnded&) const { return Mark::Written; }
+  Mark operator()(const PersonAdded&) const { return Mark::Written; }
+  Mark operator()(const PersonEnded&) const { return Mark::Written; }
+  Mark operator()(const PersonCame&) const { return Mark::Written; }
   Mark operator()(const CoverPlanned&) const { return Mark::Written; }
   Mark operator()(const CoverEnded&) const { return Mark::Written; }
   Mark operator()(const CoverNote&) const { return Mark::Written; }

@@ -22,6 +22,7 @@ constexpr std::array slots{
     Slot{ScreenName::Air, Mark::Climate, "room air"},
     Slot{ScreenName::Find, Mark::Looked, "find"},
     Slot{ScreenName::Keypad, Mark::Written, "type a code"},
+    Slot{ScreenName::NewTubs, Mark::Arrived, "new tubs"},
     Slot{ScreenName::Setup, Mark::Measured, "setup"},
 };
 

@@ -166,9 +166,15 @@ std::size_t rows_in(const Box& box, double row) {
   return static_cast<std::size_t>(std::max(1.0, std::floor(box.height / row)));
 }
 
-void tub_list(Composer& composer, Box box, const std::vector<TubLine>& lines, int page_wanted) {
-  const Pages pages = pages_of(lines.size(), rows_in(box, tub_row_height(composer)), page_wanted);
+void tub_list(Composer& composer, Box box, const Model& model,
+              const std::vector<const EnclosureState*>& tubs) {
+  Pages pages = pages_of(tubs.size(), rows_in(box, tub_row_height(composer)), model.list_page);
   page_keys(composer, box, pages);
+  // Only what is shown is worked out: one letter finds thousands.
+  std::vector<TubLine> lines;
+  for (std::size_t i = pages.first; i < std::min(tubs.size(), pages.first + pages.rows); ++i)
+    lines.push_back(tub_line(model, *tubs[i]));
+  pages.first = 0;
   tub_rows(composer, box, lines, pages);
 }
 

@@ -57,7 +57,8 @@ void undo_line(Composer& composer, Box& box, const Model& model);
 void tub_rows(Composer& composer, Box box, const std::vector<TubLine>& lines, const Pages& pages);
 [[nodiscard]] double tub_row_height(const Composer& composer);
 /// As many of the tubs as fit, with keys to turn pages.
-void tub_list(Composer& composer, Box box, const std::vector<TubLine>& lines, int page_wanted);
+void tub_list(Composer& composer, Box box, const Model& model,
+              const std::vector<const EnclosureState*>& tubs);
 [[nodiscard]] std::size_t rows_in(const Box& box, double row);
 
 /// The moult strip, into the whole of `box`.

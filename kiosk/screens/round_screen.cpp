@@ -62,6 +62,9 @@ Pages round_pages(const Composer& composer, const Box& box, const RoundView& vie
 
 std::vector<KeyRow> keys_for(const RoundView& view, const Model& model) {
   std::vector<KeyRow> keys;
+  if (model.overview_known && model.collection.enclosures.empty())
+    return {{"first tub", Show{ScreenName::NewTubs}, Weight::First},
+            {"setup", Show{ScreenName::Setup}}};
   if (view.under_way) keys.push_back({"end the round", EndRound{}});
   if (view.can_set_out) keys.push_back({"set out", Show{ScreenName::Carry}, Weight::First});
   if (model.summary && !view.under_way) keys.push_back({"last round", Show{ScreenName::Summary}});
@@ -92,7 +95,8 @@ void compose_round(Composer& composer, const Model& model) {
   if (model.overview_known && model.collection.enclosures.empty()) {
     composer.fitted(
         box,
-        "No tubs yet. Bring your records in with rackside-log import, or make a batch of labels.",
+        "No tubs yet. Begin with the first one here, or bring your records in with rackside-log "
+        "import.",
         Face::Bold, 5, 3.8, 4);
     return;
   }

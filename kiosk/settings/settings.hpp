@@ -7,6 +7,7 @@
 #include <optional>
 #include <string>
 
+#include "core/words/wording.hpp"
 #include "labels/reader/aim.hpp"
 
 namespace rackside::kiosk {
@@ -21,12 +22,15 @@ inline constexpr double most_density = 40;
 
 struct Settings {
   PaletteName palette = PaletteName::Day;
+  Wording wording;
   std::optional<double> pixels_per_mm;   // none: as the display says, or a guess
   std::chrono::minutes blank_after{10};  // 0: never
   Motion motion = Motion::Shown;
   std::string camera;   // stable path of the device; empty: none
   Aim aim;              // where in its picture a label is looked for
   std::string printer;  // queue; empty: labels go into files
+  int printer_dpi = 300;
+  std::string label_sheet = "a4-5x13";
 
   bool operator==(const Settings&) const = default;
 };

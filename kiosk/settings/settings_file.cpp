@@ -17,6 +17,8 @@ namespace rackside::kiosk {
 namespace {
 
 constexpr double least_aim = 0.1;  // less of the picture than this holds no label
+constexpr int least_dpi = 150;
+constexpr int most_dpi = 2400;
 constexpr int most_minutes = 24 * 60;
 
 template <class Value>
@@ -62,6 +64,12 @@ Settings settings_of(const toml::table& file) {
   Settings settings;
   take_word(file, "palette", palette_words, settings.palette);
   take_word(file, "motion", motion_words, settings.motion);
+  if (const auto dates = date_style_of(file["dates"].value_or(std::string{})))
+    settings.wording.dates = *dates;
+  if (const auto unit = length_unit_of(file["lengths"].value_or(std::string{})))
+    settings.wording.units.length = *unit;
+  if (const auto unit = temperature_unit_of(file["temperatures"].value_or(std::string{})))
+    settings.wording.units.temperature = *unit;
   const auto density = file["pixels_per_mm"].value<double>();
   if (density && *density >= least_density && *density <= most_density)
     settings.pixels_per_mm = density;
@@ -70,6 +78,9 @@ Settings settings_of(const toml::table& file) {
     settings.blank_after = std::chrono::minutes{*minutes};
   settings.camera = file["camera"].value_or(std::string{});
   settings.printer = file["printer"].value_or(std::string{});
+  settings.label_sheet = file["label_sheet"].value_or(settings.label_sheet);
+  const auto dpi = file["printer_dpi"].value<int>();
+  if (dpi && *dpi >= least_dpi && *dpi <= most_dpi) settings.printer_dpi = *dpi;
   if (const auto* aim = file["aim"].as_table()) settings.aim = read_aim(*aim);
   return settings;
 }
@@ -78,9 +89,14 @@ toml::table table_of(const Settings& settings) {
   toml::table file{
       {"palette", word_of(palette_words, settings.palette)},
       {"motion", word_of(motion_words, settings.motion)},
+      {"dates", date_style_name(settings.wording.dates)},
+      {"lengths", unit_word(settings.wording.units.length)},
+      {"temperatures", unit_word(settings.wording.units.temperature)},
       {"blank_after_minutes", static_cast<std::int64_t>(settings.blank_after.count())},
       {"camera", settings.camera},
       {"printer", settings.printer},
+      {"printer_dpi", settings.printer_dpi},
+      {"label_sheet", settings.label_sheet},
       {"aim",
        toml::table{{"x", settings.aim.x}, {"y", settings.aim.y}, {"side", settings.aim.side}}}};
   if (settings.pixels_per_mm) file.insert("pixels_per_mm", *settings.pixels_per_mm);

@@ -3,6 +3,9 @@
 #include <tuple>
 
 #include "core/overview/round_so_far.hpp"
+#include "kiosk/shell/label_press.hpp"
+#include "labels/batch/batch.hpp"
+#include "labels/batch/label_contents.hpp"
 
 namespace rackside::kiosk {
 
@@ -34,6 +37,15 @@ void EffectRunner::run(const Effect& effect) {
     void operator()(const TidyLog&) const {
       // A log that could not be tidied now is tidied later, or by itself when it must be.
       runner.writing_.add([&r = runner] { std::ignore = r.needs_.log->tidy(); });
+    }
+    void operator()(const MakeBatch& e) const {
+      runner.writing_.add([&r = runner, e] { r.make_batch(e); });
+    }
+    void operator()(const PrintLabels& e) const {
+      runner.writing_.add([&r = runner, e] { r.print_labels(e); });
+    }
+    void operator()(const FindPrinters&) const {
+      runner.printing_.add([&r = runner] { r.needs_.results.post(r.needs_.find_printers()); });
     }
     void operator()(const KeepSettings& e) const {
       runner.writing_.add([&r = runner, e] {
@@ -80,6 +92,38 @@ void EffectRunner::finish_overview(OverviewReady ready) {
   }
   touched_.clear();
   needs_.results.post(std::move(ready));
+}
+
+void EffectRunner::make_batch(const MakeBatch& effect) {
+  auto batch = rackside::make_batch(*needs_.log, effect.request, needs_.ids, needs_.clock);
+  needs_.results.post(
+      TubsMade{std::move(batch).map([](Batch&& made) { return std::move(made.tubs); })});
+}
+
+// What stands on the labels is read here, in order with the saves; reading them back and printing
+// takes seconds and has a thread of its own.
+void EffectRunner::print_labels(const PrintLabels& effect) {
+  auto roster = read_roster(*needs_.log);
+  if (!roster) {
+    needs_.results.post(LabelsPrinted{tl::unexpected(std::move(roster.error()))});
+    return;
+  }
+  printing_.add([this, effect, contents = label_contents(*roster, effect.tubs)] {
+    auto outcome = needs_.print(contents, effect.settings);
+    writing_.add([this, effect, outcome = std::move(outcome)] { finish_labels(effect, outcome); });
+  });
+}
+
+void EffectRunner::finish_labels(const PrintLabels& effect, const Result<PrintOutcome>& outcome) {
+  const auto recorded = outcome.and_then([&](const PrintOutcome& came_out) {
+    return mark_printed(*needs_.log, came_out.printed, effect.by, needs_.ids, needs_.clock);
+  });
+  needs_.results.post(
+      recorded ? LabelsPrinted{print_words(*outcome)}
+               : LabelsPrinted{failure(recorded.error().kind,
+                                       recorded.error().sentence +
+                                           " The tubs are in the log; their labels can be printed "
+                                           "later.")});
 }
 
 void EffectRunner::report(Error error) {

@@ -1,17 +1,20 @@
 #pragma once
-// Runs effects on two threads and posts their results. One thread writes and answers short
-// questions, in order; the other reads the whole log and forecasts, with a log of its own.
+// Runs effects on three threads and posts their results. One writes and answers short questions,
+// in order; one reads the whole log and forecasts, with a log of its own; one makes labels.
 
 #include <functional>
 #include <memory>
 #include <set>
 
 #include "core/clock/clock.hpp"
+#include "core/clock/id_source.hpp"
 #include "core/log/log_store.hpp"
 #include "core/overview/forecaster.hpp"
 #include "kiosk/model/effect.hpp"
 #include "kiosk/shell/intent_queue.hpp"
 #include "kiosk/shell/job_thread.hpp"
+#include "labels/label/label_content.hpp"
+#include "labels/printing/print_run.hpp"
 
 namespace rackside::kiosk {
 
@@ -21,8 +24,12 @@ class EffectRunner {
     std::unique_ptr<LogStore> log;          // for the writing thread
     std::unique_ptr<LogStore> reading_log;  // for the reading thread
     Clock& clock;
+    IdSource& ids;  // used by the writing thread alone
     IntentQueue& results;
     std::function<Result<void>(const Settings&)> keep_settings;  // on the writing thread
+    // On the printing thread.
+    std::function<Result<PrintOutcome>(const std::vector<LabelContent>&, const Settings&)> print;
+    std::function<PrintersFound()> find_printers;
     std::function<void()> quit;
   };
 
@@ -30,6 +37,7 @@ class EffectRunner {
   /// Everything that was to be saved is saved before it ends. The threads hand work to each other,
   /// so both objects must outlive both threads.
   ~EffectRunner() {
+    printing_.finish();
     writing_.finish();
     reading_.finish();
   }
@@ -42,12 +50,16 @@ class EffectRunner {
   void save(const SaveDrafts& effect);
   void load_overview();
   void finish_overview(OverviewReady ready);
+  void make_batch(const MakeBatch& effect);
+  void print_labels(const PrintLabels& effect);
+  void finish_labels(const PrintLabels& effect, const Result<PrintOutcome>& outcome);
   void report(Error error);
 
   Needs needs_;
   Forecaster forecaster_;  // reading thread only
   // Animals that were written about while the overview was being read. Writing thread only.
   std::set<AnimalId> touched_;
+  JobThread printing_;
   JobThread reading_;
   JobThread writing_;
 };

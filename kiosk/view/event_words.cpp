@@ -3,23 +3,25 @@
 #include <fmt/format.h>
 
 #include "core/event/words.hpp"
+#include "core/words/measures.hpp"
 #include "core/words/sentences.hpp"
 
 namespace rackside::kiosk {
 namespace {
 
-std::string prey_words(const Offered& offered) {
+std::string prey_words(const Offered& offered, Units units) {
   std::string text;
   const int count = offered.count.value_or(1);
   if (offered.count && count > 1) text += fmt::format(" {}", count);
   if (!offered.prey.empty()) text += ' ' + (count > 1 ? plural(offered.prey) : offered.prey);
-  if (offered.size) text += fmt::format(", {:g} mm", offered.size->value);
+  if (offered.size) text += ", " + length_words(*offered.size, units);
   return text;
 }
 
 struct Words {
   const Event& event;
   const Collection& collection;
+  Units units;
 
   std::string operator()(const AnimalAdded& e) const {
     return e.source.empty() ? "came here" : "came here from " + e.source;
@@ -27,21 +29,21 @@ struct Words {
   std::string operator()(const Rehoused& e) const { return "moved into " + e.to.grouped(); }
   std::string operator()(const Left&) const { return "left the collection"; }
   std::string operator()(const Offered& e) const {
-    return std::string(word_of(e.outcome)) + prey_words(e);
+    return std::string(word_of(e.outcome)) + prey_words(e, units);
   }
   std::string operator()(const Looked& e) const {
     return e.signs.empty() ? "looked: nothing unusual" : "seen: " + format_signs(e.signs);
   }
   std::string operator()(const Moulted&) const { return "moulted"; }
   std::string operator()(const rackside::Measured& e) const {
-    return fmt::format("{} {:g} mm", word_of(e.what), e.length.value);
+    return fmt::format("{} {}", word_of(e.what), length_words(e.length, units));
   }
   std::string operator()(const rackside::Sexed& e) const {
     if (e.stage == Stage::MatureMale) return "mature male";
     return fmt::format("sexed: {}", word_of(e.sex));
   }
   std::string operator()(const TemperatureRead& e) const {
-    return fmt::format("{:.1f} °C", e.temperature.value);
+    return exact_temperature_words(e.temperature, units);
   }
   std::string operator()(const HumidityRead& e) const {
     return fmt::format("humidity {:.0f} %", e.humidity.value);
@@ -66,8 +68,8 @@ struct Words {
 
 }  // namespace
 
-std::string event_words(const Event& event, const Collection& collection) {
-  std::string text = std::visit(Words{event, collection}, event.details);
+std::string event_words(const Event& event, const Collection& collection, Units units) {
+  std::string text = std::visit(Words{event, collection, units}, event.details);
   if (!event.note.empty())
     text += std::holds_alternative<Noted>(event.details) ||
                     std::holds_alternative<Flagged>(event.details)

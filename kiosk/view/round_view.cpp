@@ -72,7 +72,7 @@ std::string progress_words(const Progress& progress) {
 }  // namespace
 
 RoundView view_round(const Model& model) {
-  RoundView view{.title = long_day_words(model.now.day())};
+  RoundView view{.title = long_day_words(model.now.day(), model.settings.wording.dates)};
   if (!model.overview_known) {
     view.detail =
         model.roster_known ? "looking through the records ..." : "reading the collection ...";
@@ -100,7 +100,8 @@ RoundView view_round(const Model& model) {
 CarryView view_carry(const Model& model) {
   const Preparation ready = prepare(model.plan, model.collection, model.rules.collection.margin);
   CarryView view{.carry = {}, .cautions = ready.cautions};
-  for (const PreyNeeded& prey : ready.prey) view.carry.push_back(format_prey_needed(prey));
+  for (const PreyNeeded& prey : ready.prey)
+    view.carry.push_back(format_prey_needed(prey, model.settings.wording.units));
   view.carry.insert(view.carry.end(), ready.carry.begin(), ready.carry.end());
   return view;
 }

@@ -76,21 +76,23 @@ StripDensity density_of(const MoultDensity& days, double today) {
   return result;
 }
 
-std::string range_words(const Forecast& forecast, const Moment& now) {
+std::string range_words(const Forecast& forecast, const Moment& now, DateStyle dates) {
   const auto day_at = [&](double days) { return now.day() + std::chrono::days{std::lround(days)}; };
   const Day from = day_at(quantile(forecast, 0.25));
   const Day to = day_at(quantile(forecast, 0.75));
   if (to < now.day()) return "It has probably moulted already: look for a shed.";
   if (from <= now.day())
-    return fmt::format("Moult most likely by {}.", day_words(std::max(to, now.day()), now.day()));
-  return fmt::format("Moult most likely {} to {}.", day_words(from, now.day()),
-                     day_words(to, now.day()));
+    return fmt::format("Moult most likely by {}.",
+                       day_words(std::max(to, now.day()), now.day(), dates));
+  return fmt::format("Moult most likely {} to {}.", day_words(from, now.day(), dates),
+                     day_words(to, now.day(), dates));
 }
 
 }  // namespace
 
 std::optional<StripView> view_strip(const std::vector<Event>& history, const Forecast* forecast,
-                                    const MoultDensity* density, const Moment& now) {
+                                    const MoultDensity* density, const Moment& now,
+                                    DateStyle dates) {
   const auto events = standing(history);
   const auto begins = beginnings(events);
   if (begins.empty()) return std::nullopt;
@@ -98,7 +100,7 @@ std::optional<StripView> view_strip(const std::vector<Event>& history, const For
   const Instant begin = first.when.moment.utc;
   StripView view;
   view.begins = fmt::format("{} {}", is_moult(first) ? "moult" : "came",
-                            day_words(first.when.moment.day(), now.day()));
+                            day_words(first.when.moment.day(), now.day(), dates));
   view.today = std::max(0.0, days_between(begin, now.utc));
   for (std::size_t i = begins.back(); i < events.size(); ++i)
     if (const auto mark = strip_mark(events[i], begin)) view.marks.push_back(*mark);
@@ -106,7 +108,8 @@ std::optional<StripView> view_strip(const std::vector<Event>& history, const For
     if (is_moult(events[begins[i - 1]]))
       view.before.push_back(cycle_between(events, begins[i - 1], begins[i]));
   view.length = std::max(view.today * 1.1, 14.0);
-  if (forecast != nullptr && forecast->moult_expected) view.words = range_words(*forecast, now);
+  if (forecast != nullptr && forecast->moult_expected)
+    view.words = range_words(*forecast, now, dates);
   if (density != nullptr && !density->a_day.empty()) {
     view.density = density_of(*density, view.today);
     view.length = std::max(view.length, view.density->day.back() * 1.01);

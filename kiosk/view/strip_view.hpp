@@ -6,6 +6,7 @@
 
 #include "core/event/event.hpp"
 #include "core/forecast/forecast.hpp"
+#include "core/words/date_style.hpp"
 #include "kiosk/scene/mark.hpp"
 
 namespace rackside::kiosk {
@@ -48,6 +49,7 @@ struct StripView {
 /// begins a cycle.
 [[nodiscard]] std::optional<StripView> view_strip(const std::vector<Event>& history,
                                                   const Forecast* forecast,
-                                                  const MoultDensity* density, const Moment& now);
+                                                  const MoultDensity* density, const Moment& now,
+                                                  DateStyle dates = DateStyle::DayMonth);
 
 }  // namespace rackside::kiosk

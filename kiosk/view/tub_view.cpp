@@ -70,7 +70,8 @@ void fill_living(TubView& view, const Model& model, const AnimalState& animal) {
   view.why = instruction.why;
   if (model.tub->history)
     view.strip = view_strip(*model.tub->history, forecast,
-                            model.tub->density ? &*model.tub->density : nullptr, model.now);
+                            model.tub->density ? &*model.tub->density : nullptr, model.now,
+                            model.settings.wording.dates);
   const auto& order = tile_order(model.tub->tiles_for);
   for (std::size_t i = 0; i < order.size(); ++i)
     view.tiles.push_back(
@@ -124,8 +125,10 @@ std::vector<RecordLine> view_records(const Model& model) {
   for (const Event& event : history) {
     if (std::holds_alternative<Retracted>(event.details)) continue;
     const bool is_standing = stands.contains(event.id);
-    lines.push_back({event.id, mark_of(event.details), when_words(event.when, model.now),
-                     event_words(event, model.collection), event.by, !is_standing,
+    lines.push_back({event.id, mark_of(event.details),
+                     when_words(event.when, model.now, model.settings.wording.dates),
+                     event_words(event, model.collection, model.settings.wording.units), event.by,
+                     !is_standing,
                      is_standing && !std::holds_alternative<AnimalAdded>(event.details)});
   }
   std::ranges::reverse(lines);

@@ -75,7 +75,8 @@ AnimalAdded animal_of(const BatchRequest& request, const std::string& prefix, in
   return {.key = fmt::format("{}{:03}", prefix, number),
           .species = request.species,
           .common_name = request.common_name,
-          .stage = Stage::Sling,
+          .sex = request.sex,
+          .stage = request.stage,
           .instar = request.instar,
           .acquired = request.date,
           .source = request.source};

@@ -18,6 +18,8 @@ struct BatchRequest {
   std::string species;
   std::string common_name;
   std::string source;  // the sac, or who they came from
+  Stage stage = Stage::Sling;
+  Sex sex = Sex::Unknown;
   std::optional<int> instar;
   Day date{};  // pulled, or acquired
   int count = 0;

@@ -2,27 +2,16 @@
 
 #include <fmt/format.h>
 
-#include <fstream>
 #include <sstream>
 
+#include "labels/printing/beside_log.hpp"
 #include "labels/sheet/stock_file.hpp"
 
 namespace rackside {
 namespace {
 
-constexpr const char* own_sheets_name = "label-sheets.toml";
-constexpr const char* offsets_name = "label-offsets.toml";
 constexpr int least_dpi = 150;
 constexpr int most_dpi = 2400;
-
-Result<std::string> text_of_file(const std::filesystem::path& path) {
-  std::ifstream in(path, std::ios::binary);
-  std::ostringstream text;
-  if (in) text << in.rdbuf();
-  if (!in)
-    return failure(ErrorKind::NotFound, fmt::format("\"{}\" cannot be read.", path.string()));
-  return text.str();
-}
 
 Result<PrintOffset> offset_from(const Session& session, const PrintOptions& options) {
   if (!options.offset.empty()) return parse_offset(options.offset);
@@ -75,16 +64,13 @@ void add_output_options(CLI::App& command, PrintOptions& options, const std::str
 }
 
 Result<std::vector<Stock>> known_stock(const Session& session, const PrintOptions& options) {
-  std::filesystem::path file = options.sheets_file;
-  if (file.empty()) {
+  if (options.sheets_file.empty()) {
     const auto log = session.log_path();
-    if (!log) return built_in_stock();
-    file = log->parent_path() / own_sheets_name;
-    if (!std::filesystem::exists(file)) return built_in_stock();
+    return log ? stock_beside(*log) : built_in_stock();
   }
-  const auto text = text_of_file(file);
+  const auto text = text_of_file(options.sheets_file);
   if (!text) return tl::unexpected(text.error());
-  const auto own = parse_stock(*text, file.string());
+  const auto own = parse_stock(*text, options.sheets_file);
   if (!own) return tl::unexpected(own.error());
   return with_own(built_in_stock(), *own);
 }
@@ -104,15 +90,13 @@ Result<SheetSettings> settings_from(const Session& session, const PrintOptions& 
 Result<std::filesystem::path> offsets_file(const Session& session) {
   const auto log = session.log_path();
   if (!log) return tl::unexpected(log.error());
-  return log->parent_path() / offsets_name;
+  return offsets_beside(*log);
 }
 
 Result<std::vector<KeptOffset>> kept_offsets(const Session& session) {
   const auto file = offsets_file(session);
-  if (!file || !std::filesystem::exists(*file)) return std::vector<KeptOffset>{};
-  const auto text = text_of_file(*file);
-  if (!text) return tl::unexpected(text.error());
-  return parse_offsets(*text, file->string());
+  if (!file) return std::vector<KeptOffset>{};
+  return read_offsets(*file);
 }
 
 Destination destination_from(const PrintOptions& options) {

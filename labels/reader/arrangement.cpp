@@ -89,12 +89,13 @@ void keep_best_since(std::vector<Arrangement>& list, std::size_t before, std::si
 }
 
 void try_corner(std::vector<Arrangement>& list, const Plane& plane, const FinderMark& corner,
-                const FinderMark& right, const FinderMark& below, double focal) {
+                const FinderMark& right, const FinderMark& below, double focal,
+                const TimeLeft& time_left) {
   for (const int version : {1, 2}) {
     const double modules = symbol_layout(version).side - 7;
     const Axes axes = axes_between(corner.middle, right.middle, below.middle, modules);
     const std::size_t before = list.size();
-    if (fits_size(axes, corner) && fits_size(axes, right) && fits_size(axes, below))
+    if (fits_size(axes, corner) && fits_size(axes, right) && fits_size(axes, below) && time_left())
       add_guesses(list, plane, version, {corner.middle, right.middle, below.middle}, focal);
     keep_best_since(list, before, 2);
   }
@@ -102,7 +103,7 @@ void try_corner(std::vector<Arrangement>& list, const Plane& plane, const Finder
 
 // Where the third finder may be when two are known: the axis that leads there is tried all around.
 void try_pair(std::vector<Arrangement>& list, const Plane& plane, const FinderMark& first,
-              const FinderMark& second, double focal) {
+              const FinderMark& second, double focal, const TimeLeft& time_left) {
   const Point a = first.middle, b = second.middle;
   for (const int version : {1, 2}) {
     const double modules = symbol_layout(version).side - 7;
@@ -112,7 +113,7 @@ void try_pair(std::vector<Arrangement>& list, const Plane& plane, const FinderMa
     const std::size_t before = list.size();
     const Point u{(second.middle.x - first.middle.x) / modules,
                   (second.middle.y - first.middle.y) / modules};
-    for (int i = 0; i < stretches; ++i)
+    for (int i = 0; i < stretches && time_left(); ++i)
       for (int k = -leans; k <= leans; ++k) {
         const double stretch = least_stretch * std::pow(stretch_step, i), lean = k * lean_step;
         const Point v{stretch * (-u.y * std::cos(lean) - u.x * std::sin(lean)),
@@ -134,23 +135,26 @@ void try_pair(std::vector<Arrangement>& list, const Plane& plane, const FinderMa
 }  // namespace
 
 std::vector<Arrangement> arrangements_of_three(const Plane& plane,
-                                               const std::vector<FinderMark>& marks, double focal) {
+                                               const std::vector<FinderMark>& marks, double focal,
+                                               const TimeLeft& time_left) {
   std::vector<Arrangement> list;
   for (std::size_t i = 0; i < marks.size(); ++i)
     for (std::size_t j = 0; j < marks.size(); ++j)
       for (std::size_t k = 0; k < marks.size(); ++k)
         if (i != j && j != k && i != k)
-          try_corner(list, plane, marks[i], marks[j], marks[k], focal);
+          try_corner(list, plane, marks[i], marks[j], marks[k], focal, time_left);
   best_first(list);
   return list;
 }
 
 std::vector<Arrangement> arrangements_of_two(const Plane& plane,
-                                             const std::vector<FinderMark>& marks, double focal) {
+                                             const std::vector<FinderMark>& marks, double focal,
+                                             const TimeLeft& time_left) {
   std::vector<Arrangement> list;
   for (std::size_t i = 0; i < marks.size(); ++i)
     for (std::size_t j = 0; j < marks.size(); ++j)
-      if (i != j && alike(marks[i], marks[j])) try_pair(list, plane, marks[i], marks[j], focal);
+      if (i != j && alike(marks[i], marks[j]))
+        try_pair(list, plane, marks[i], marks[j], focal, time_left);
   best_first(list);
   return list;
 }

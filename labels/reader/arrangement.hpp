@@ -6,6 +6,7 @@
 
 #include "labels/reader/finder_search.hpp"
 #include "labels/reader/symbol_layout.hpp"
+#include "labels/reader/time_left.hpp"
 #include "labels/reader/warp.hpp"
 
 namespace rackside {
@@ -21,11 +22,12 @@ struct Arrangement {
 /// marks have, judged on `plane`, best first. `focal` in pixels.
 [[nodiscard]] std::vector<Arrangement> arrangements_of_three(const Plane& plane,
                                                              const std::vector<FinderMark>& marks,
-                                                             double focal);
+                                                             double focal,
+                                                             const TimeLeft& time_left);
 
 /// The same of two marks, when the third is hidden by glare or dirt.
 [[nodiscard]] std::vector<Arrangement> arrangements_of_two(const Plane& plane,
                                                            const std::vector<FinderMark>& marks,
-                                                           double focal);
+                                                           double focal, const TimeLeft& time_left);
 
 }  // namespace rackside

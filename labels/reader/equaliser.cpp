@@ -32,14 +32,13 @@ struct Finer {
 Finer sample_halves(const Plane& plane, const Warp& warp, const SymbolLayout& layout,
                     const Tones& tones) {
   const int count = 2 * (layout.side + 1) + 1 + 2 * margin;
-  Finer finer{static_cast<std::size_t>(count), {}};
-  finer.ink.reserve(finer.stride * finer.stride);
   const double first = -0.5 * (layout.side + 1) - 0.5 * margin;
+  Finer finer{static_cast<std::size_t>(count), sample_grid(plane, warp, first, 0.5, count)};
+  auto value = finer.ink.begin();
   for (int y = 0; y < count; ++y)
-    for (int x = 0; x < count; ++x) {
-      const float value = plane.at(warp(first + 0.5 * x, first + 0.5 * y));
+    for (int x = 0; x < count; ++x, ++value) {
       const int column = (x - margin) / 2 - 1, row = (y - margin) / 2 - 1;
-      finer.ink.push_back(std::clamp(tones.ink(value, column, row), -2.0f, 1.6f));
+      *value = std::clamp(tones.ink(*value, column, row), -2.0f, 1.6f);
     }
   return finer;
 }

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <set>
+#include <utility>
 
 #include "labels/reader/library_pass.hpp"
 
@@ -44,16 +45,21 @@ class Attempt {
       case Way::Sharp: return solve(Look::Sharp);
       case Way::InPairs: return solve(Look::InPairs);
       case Way::LibrarySharpened:
-        return ask_library(as_grey(sharpened(as_plane(picture_), sharpening, 1.5)), 1);
+        return ask_in_time(as_grey(sharpened(as_plane(picture_), sharpening, 1.5)), 1);
       case Way::LibraryDoubled:
         if (std::max(picture_.width, picture_.height) <= most_doubled)
-          ask_library(as_grey(doubled(as_plane(picture_))), 2);
+          ask_in_time(doubled(picture_), 2);
     }
   }
 
   void ask_library() { ask_library(picture_, 1); }
 
  private:
+  // Preparing the picture took its time.
+  void ask_in_time(const GreyImage& picture, int scale) {
+    if (time_left_()) ask_library(picture, scale);
+  }
+
   // A picture full of labels would hold the library up: it then gets what is nearest to the aim.
   void ask_library(const GreyImage& picture, int scale) {
     if (solver_.marks().size() <= most_for_library)
@@ -143,14 +149,18 @@ Reading FrameReader::read(const GreyImage& frame, const Aim& aim, const TimeLeft
   const AimBox box = aim_box(aim, frame.width, frame.height);
   Attempt attempt(cut_out(frame, box.left, box.top, box.width, box.height),
                   usual_focal * frame.width, {box.width / 2.0, box.height / 2.0}, time_left);
-  attempt.solve(Look::Plain);
+  // Where one frame's time does not reach round all ways, the one whose turn it is goes first.
+  std::size_t tried = 0;
+  const auto next = [&] {
+    ++tried;
+    attempt.go(ways[std::exchange(turn_, (turn_ + 1) % ways.size())]);
+  };
+  if (cut_short_) next();
+  if (!attempt.found()) attempt.solve(Look::Plain);
   if (!attempt.found()) attempt.ask_library();
-  for (std::size_t tried = 0; tried < ways.size() && !attempt.found(); ++tried) {
-    if (!time_left()) return report(attempt, box, false);
-    attempt.go(ways[turn_]);
-    turn_ = (turn_ + 1) % ways.size();
-  }
-  return report(attempt, box, true);
+  while (tried < ways.size() && !attempt.found() && time_left()) next();
+  cut_short_ = !attempt.found() && !time_left();
+  return report(attempt, box, !cut_short_);
 }
 
 }  // namespace rackside

@@ -29,14 +29,15 @@ struct Reading {
   [[nodiscard]] int our_codes() const;
 };
 
-/// Each frame first gets the cheap ways; the dearer ones take turns over the frames as time
-/// allows, so that a hard label in a steady hand has met all of them within a few frames.
+/// A frame first gets the cheap ways; the dearer ones take turns over the frames as time allows,
+/// so that a hard label in a steady hand has met all of them within a few frames.
 class FrameReader {
  public:
   [[nodiscard]] Reading read(const GreyImage& frame, const Aim& aim, const TimeLeft& time_left);
 
  private:
   std::size_t turn_ = 0;
+  bool cut_short_ = false;  // the last frame's time ran out
 };
 
 }  // namespace rackside

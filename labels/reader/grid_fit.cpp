@@ -1,6 +1,5 @@
 #include "labels/reader/grid_fit.hpp"
 
-#include <array>
 #include <cmath>
 
 namespace rackside {
@@ -36,16 +35,6 @@ Level level_at(const ModuleSamples& samples, const SymbolLayout& layout, int lef
 }
 
 }  // namespace
-
-ModuleSamples sample_modules(const Plane& plane, const Warp& warp, int side) {
-  ModuleSamples samples{static_cast<std::size_t>(side + 2), {}};
-  samples.value.reserve(samples.stride * samples.stride);
-  const double first = -0.5 * (side + 1);
-  for (int row = 0; row < side + 2; ++row)
-    for (int column = 0; column < side + 2; ++column)
-      samples.value.push_back(plane.at(warp(first + column, first + row)));
-  return samples;
-}
 
 Tones tones_of(const ModuleSamples& samples, const SymbolLayout& layout) {
   const int far = layout.side - 7;
@@ -107,7 +96,7 @@ float grid_score(const Plane& plane, const WarpShape& shape, const SymbolLayout&
 }
 
 float fit_grid(const Plane& plane, WarpShape& shape, const SymbolLayout& layout, Surface surface,
-               int rounds) {
+               int rounds, const TimeLeft& time_left) {
   const double module = std::sqrt(distance_squared(shape.corners[0], shape.corners[2])) /
                         layout.side / std::sqrt(2.0);
   struct Knob {
@@ -126,7 +115,7 @@ float fit_grid(const Plane& plane, WarpShape& shape, const SymbolLayout& layout,
       knobs.push_back({&point->y, step});
     }
   float best = grid_score(plane, shape, layout);
-  for (int round = 0; round < rounds; ++round) {
+  for (int round = 0; round < rounds && time_left(); ++round) {
     const float before = best;
     for (Knob& knob : knobs) {
       const double start = *knob.value;

@@ -1,22 +1,13 @@
 #pragma once
 // How well a symbol's grid lies on a picture, and moving it until it lies best.
 
-#include <vector>
+#include <array>
 
-#include "labels/reader/plane.hpp"
+#include "labels/reader/grid_sampling.hpp"
 #include "labels/reader/symbol_layout.hpp"
-#include "labels/reader/warp.hpp"
+#include "labels/reader/time_left.hpp"
 
 namespace rackside {
-
-/// The picture at the middle of each module and of one ring of quiet zone around the symbol.
-struct ModuleSamples {
-  std::size_t stride = 0;
-  std::vector<float> value;
-  [[nodiscard]] float at(int column, int row) const {
-    return value[static_cast<std::size_t>(row + 1) * stride + static_cast<std::size_t>(column + 1)];
-  }
-};
 
 /// What paper and ink look like across the symbol, from the three finder patterns.
 struct Tones {
@@ -33,7 +24,6 @@ struct Tones {
   }
 };
 
-[[nodiscard]] ModuleSamples sample_modules(const Plane& plane, const Warp& warp, int side);
 [[nodiscard]] Tones tones_of(const ModuleSamples& samples, const SymbolLayout& layout);
 
 /// 1 when everything that is known about every symbol is where it should be and all other modules
@@ -42,9 +32,10 @@ struct Tones {
 [[nodiscard]] float grid_score(const Plane& plane, const WarpShape& shape,
                                const SymbolLayout& layout);
 
-/// Moves `shape` to where the score is best nearby; that score. `rounds` sweeps at most.
+/// Moves `shape` to where the score is best nearby; that score. `rounds` sweeps at most, fewer when
+/// time runs out.
 enum class Surface { Flat, Bent };
 float fit_grid(const Plane& plane, WarpShape& shape, const SymbolLayout& layout, Surface surface,
-               int rounds);
+               int rounds, const TimeLeft& time_left);
 
 }  // namespace rackside

@@ -121,19 +121,25 @@ Plane box_mean(const Plane& plane, int reach) {
   return result;
 }
 
-Plane doubled(const Plane& plane) {
-  Plane result(plane.width * 2, plane.height * 2);
-  for (int y = 0; y < result.height; ++y)
-    for (int x = 0; x < result.width; ++x)
-      result.row(y)[x] = plane.at(Point{(x + 0.5) / 2, (y + 0.5) / 2});
-  return result;
-}
-
-Plane stretched(const Plane& plane) {
-  const auto [low, high] = std::ranges::minmax(plane.value);
-  Plane result = plane;
-  const float factor = 255 / std::max(1.0f, high - low);
-  for (float& value : result.value) value = (value - low) * factor;
+// Each new pixel lies three quarters of the way to the nearer of two old ones, both ways.
+GreyImage doubled(const GreyImage& image) {
+  const int width = image.width, height = image.height;
+  GreyImage result{2 * width, 2 * height, {}};
+  result.pixels.resize(4 * image.pixels.size());
+  std::vector<int> mixed(static_cast<std::size_t>(width) + 2);  // the border repeated outwards
+  for (int y = 0; y < 2 * height; ++y) {
+    const auto* near = image.pixels.data() + y / 2 * width;
+    const auto* far =
+        image.pixels.data() + std::clamp(y / 2 + (y % 2 ? 1 : -1), 0, height - 1) * width;
+    for (int x = 0; x < width; ++x) mixed[x + 1] = 3 * near[x] + far[x];
+    mixed.front() = mixed[1];
+    mixed.back() = mixed[width];
+    auto* row = result.pixels.data() + y * 2 * width;
+    for (int x = 0; x < width; ++x) {
+      row[2 * x] = static_cast<std::uint8_t>((3 * mixed[x + 1] + mixed[x] + 8) / 16);
+      row[2 * x + 1] = static_cast<std::uint8_t>((3 * mixed[x + 1] + mixed[x + 2] + 8) / 16);
+    }
+  }
   return result;
 }
 

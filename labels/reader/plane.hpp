@@ -28,8 +28,11 @@ struct Plane {
 
   /// Between pixels (their middles are at .5), the border repeated outwards.
   [[nodiscard]] float at(const Point& point) const {
-    const auto x = static_cast<float>(std::clamp(point.x - 0.5, 0.0, width - 1.001));
-    const auto y = static_cast<float>(std::clamp(point.y - 0.5, 0.0, height - 1.001));
+    return between(static_cast<float>(std::clamp(point.x - 0.5, 0.0, width - 1.001)),
+                   static_cast<float>(std::clamp(point.y - 0.5, 0.0, height - 1.001)));
+  }
+  /// The same, counted from the middle of the first pixel and known to be inside.
+  [[nodiscard]] float between(float x, float y) const {
     const int column = static_cast<int>(x), line = static_cast<int>(y);
     const float right = x - static_cast<float>(column), below = y - static_cast<float>(line);
     const float* upper = row(line) + column;
@@ -51,8 +54,6 @@ struct Plane {
 /// The mean over (2 * reach + 1) x (2 * reach + 1) pixels.
 [[nodiscard]] Plane box_mean(const Plane& plane, int reach);
 /// Twice as wide and high, bilinear.
-[[nodiscard]] Plane doubled(const Plane& plane);
-/// Light and dark brought to the full range.
-[[nodiscard]] Plane stretched(const Plane& plane);
+[[nodiscard]] GreyImage doubled(const GreyImage& image);
 
 }  // namespace rackside

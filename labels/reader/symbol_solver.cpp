@@ -58,10 +58,11 @@ std::vector<Solved> SymbolSolver::look(Look look, const TimeLeft& time_left) {
   find_more(look);
   if (!time_left()) return {};
   const bool crowded = marks_.size() > crowd;
-  auto list = look == Look::InPairs
-                  ? arrangements_of_two(soft_, nearest_marks(most_marks_paired), focal_)
-                  : arrangements_of_three(
-                        soft_, nearest_marks(crowded ? most_marks_in_crowd : most_marks), focal_);
+  auto list =
+      look == Look::InPairs
+          ? arrangements_of_two(soft_, nearest_marks(most_marks_paired), focal_, time_left)
+          : arrangements_of_three(soft_, nearest_marks(crowded ? most_marks_in_crowd : most_marks),
+                                  focal_, time_left);
   order(list);
   std::vector<Solved> found;
   std::size_t tries = 0;
@@ -71,7 +72,7 @@ std::vector<Solved> SymbolSolver::look(Look look, const TimeLeft& time_left) {
     if (!found.empty() && arrangement.score < clear_score) break;
     if (is_solved(arrangement)) continue;
     ++tries;
-    if (auto solved = try_one(arrangement)) {
+    if (auto solved = try_one(arrangement, time_left)) {
       take(*solved);
       found.push_back(*solved);
     }
@@ -90,7 +91,8 @@ void SymbolSolver::find_more(Look look) {
     case Look::Plain: return add(find_finders(plane_, plain_reach));
     case Look::Soft: return add(find_finders(soft_, std::max(plane_.width, plane_.height) / 8));
     case Look::Sharp: return add(find_finders(sharpened(soft_, 3, 2), sharp_reach));
-    case Look::InPairs: return;
+    case Look::InPairs:
+      if (marks_.empty()) add(find_finders(plane_, plain_reach));
   }
 }
 
@@ -122,11 +124,11 @@ bool SymbolSolver::is_solved(const Arrangement& arrangement) const {
   });
 }
 
-std::optional<Solved> SymbolSolver::try_one(Arrangement arrangement) {
+std::optional<Solved> SymbolSolver::try_one(Arrangement arrangement, const TimeLeft& time_left) {
   const SymbolLayout& layout = symbol_layout(arrangement.version);
   const bool flat = arrangement.shape.bend == Point{};
-  const float fit =
-      fit_grid(soft_, arrangement.shape, layout, flat ? Surface::Flat : Surface::Bent, fit_rounds);
+  const float fit = fit_grid(soft_, arrangement.shape, layout, flat ? Surface::Flat : Surface::Bent,
+                             fit_rounds, time_left);
   if (fit < least_fit) return std::nullopt;
   if (auto solved = decode_at(soft_, arrangement.shape, layout)) return solved;
   if (!unread_ || fit > unread_->fit) unread_ = {arrangement.version, arrangement.shape, fit};

@@ -2,7 +2,6 @@
 // Our own way from a picture to codes: finder patterns, grid, filter, soft decoding. See
 // reading.md.
 
-#include <functional>
 #include <optional>
 #include <vector>
 
@@ -10,9 +9,6 @@
 #include "labels/reader/soft_decoder.hpp"
 
 namespace rackside {
-
-/// Asked between steps; false ends the search.
-using TimeLeft = std::function<bool()>;
 
 struct Solved {
   Code code;
@@ -56,7 +52,7 @@ class SymbolSolver {
   [[nodiscard]] std::vector<FinderMark> nearest_marks(std::size_t most) const;
   void order(std::vector<Arrangement>& list) const;
   [[nodiscard]] bool is_solved(const Arrangement& arrangement) const;
-  [[nodiscard]] std::optional<Solved> try_one(Arrangement arrangement);
+  [[nodiscard]] std::optional<Solved> try_one(Arrangement arrangement, const TimeLeft& time_left);
   void take(const Solved& solved);
 
   Plane plane_, soft_;

@@ -6,22 +6,6 @@
 namespace rackside {
 namespace {
 
-struct Bent {
-  Point flat;    // where the point comes to lie, seen along the depth
-  double depth;  // modules away from the camera
-};
-
-// Sine and cosine by their series: a label never goes further around a tub than one radian, and
-// grids are laid thousands of times a second.
-Bent bent(double x, double y, const Point& bend) {
-  const double curvature2 = bend.x * bend.x + bend.y * bend.y;
-  if (curvature2 < 1e-12) return {{x, y}, 0};
-  const double angle = x * bend.x + y * bend.y, angle2 = angle * angle;
-  const double shift = angle * angle2 * (-1 / 6.0 + angle2 / 120) / curvature2;
-  const double depth = angle2 * (0.5 - angle2 * (1 / 24.0 - angle2 / 720)) / std::sqrt(curvature2);
-  return {{x + bend.x * shift, y + bend.y * shift}, depth};
-}
-
 // The homography of the unit square's corners, in closed form (Heckbert 1989, 2.2.3).
 std::array<double, 9> from_unit_square(const Quadrilateral& q) {
   const double sx = q[0].x - q[1].x + q[2].x - q[3].x, sy = q[0].y - q[1].y + q[2].y - q[3].y;
@@ -86,11 +70,11 @@ Tilt tilt_of(const Affine& m, double sign) {
 }  // namespace
 
 Point Warp::operator()(double x, double y) const {
-  const Bent at = bent(x, y, bend);
+  const auto at = Bending<double>(bend)(x, y);
   const auto& m = plane;
-  const double w = m[6] * at.flat.x + m[7] * at.flat.y + m[8];
-  return {(m[0] * at.flat.x + m[1] * at.flat.y + m[2]) / w + lift.x * at.depth,
-          (m[3] * at.flat.x + m[4] * at.flat.y + m[5]) / w + lift.y * at.depth};
+  const double w = m[6] * at.x + m[7] * at.y + m[8];
+  return {(m[0] * at.x + m[1] * at.y + m[2]) / w + lift.x * at.depth,
+          (m[3] * at.x + m[4] * at.y + m[5]) / w + lift.y * at.depth};
 }
 
 Warp make_warp(const WarpShape& shape, double side) {
@@ -106,8 +90,14 @@ Warp make_warp(const WarpShape& shape, double side) {
 
 WarpShape shape_through(const std::array<Point, 3>& modules, const std::array<Point, 3>& pixels,
                         double side, double focal, const WarpGuess& guess) {
+  const Bending<double> bent(guess.bend);
   std::array<Point, 3> flat = modules, seen = pixels;
-  for (std::size_t i = 0; i < 3; ++i) flat[i] = bent(modules[i].x, modules[i].y, guess.bend).flat;
+  std::array<double, 3> depths{};
+  for (std::size_t i = 0; i < 3; ++i) {
+    const auto at = bent(modules[i].x, modules[i].y);
+    flat[i] = {at.x, at.y};
+    depths[i] = at.depth;
+  }
   Affine affine = affine_through(flat, seen);
   Tilt tilt{};
   const auto farness = [&](const Point& p) {
@@ -116,12 +106,11 @@ WarpShape shape_through(const std::array<Point, 3>& modules, const std::array<Po
   for (int round = 0; round < 3; ++round) {  // the tilt depends on the affine part and back
     tilt = tilt_of(affine, guess.tilt_sign);
     for (std::size_t i = 0; i < 3; ++i) {
-      const Bent at = bent(modules[i].x, modules[i].y, guess.bend);
       // Both as the camera would see them without perspective, about the symbol's middle.
-      const Point straight{pixels[i].x - tilt.lift.x * at.depth,
-                           pixels[i].y - tilt.lift.y * at.depth};
-      seen[i] = {affine.x + (straight.x - affine.x) * farness(at.flat),
-                 affine.y + (straight.y - affine.y) * farness(at.flat)};
+      const Point straight{pixels[i].x - tilt.lift.x * depths[i],
+                           pixels[i].y - tilt.lift.y * depths[i]};
+      seen[i] = {affine.x + (straight.x - affine.x) * farness(flat[i]),
+                 affine.y + (straight.y - affine.y) * farness(flat[i])};
     }
     affine = affine_through(flat, seen);
   }

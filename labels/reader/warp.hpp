@@ -3,7 +3,7 @@
 
 #include <array>
 
-#include "labels/reader/geometry.hpp"
+#include "labels/reader/bending.hpp"
 
 namespace rackside {
 

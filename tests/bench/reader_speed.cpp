@@ -22,7 +22,7 @@ using namespace rackside;
 namespace {
 
 constexpr int frames = 40;
-constexpr double budget = 40;
+constexpr double budget = 36;
 
 struct Cost {
   double median, worst;

@@ -90,6 +90,17 @@ void TableKiosk::run(const kiosk::Effect& effect) {
         table.does(kiosk::ForecastReady{one->forecast, one->density});
     }
     void operator()(const kiosk::TidyLog&) const {}
+    void operator()(const kiosk::MakeBatch& e) const {
+      table.does(kiosk::TubsMade{
+          make_batch(table.log, e.request, table.ids_, table.clock).map([](const Batch& made) {
+            return made.tubs;
+          })});
+    }
+    void operator()(const kiosk::PrintLabels& e) const {
+      table.labels_wanted.push_back(e);
+      table.does(kiosk::LabelsPrinted{table.label_outcome});
+    }
+    void operator()(const kiosk::FindPrinters&) const { table.does(table.printers); }
     void operator()(const kiosk::KeepSettings&) const {
       table.does(kiosk::SettingsKept{table.settings_not_kept});
     }

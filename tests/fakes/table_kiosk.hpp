@@ -35,6 +35,9 @@ class TableKiosk {
   FixedClock clock;
   bool effects_wait = false;  // effects are kept back until `run_waiting`
   void run_waiting();
+  std::vector<kiosk::PrintLabels> labels_wanted;
+  Result<std::string> label_outcome = "1 label on 1 page: labels.pdf.";
+  kiosk::PrintersFound printers{{"rack-room-labels", "office"}, {"a4-5x13", "roll-62x29"}, {}};
   std::optional<Error> settings_not_kept;  // the answer of the settings file
 
  private:

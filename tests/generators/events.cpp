@@ -115,6 +115,13 @@ constexpr std::array<Maker, std::variant_size_v<Details>> makers{
     [](std::int64_t order) -> Details {
       return RoundEnded{event_number(*rc::gen::inRange<std::int64_t>(0, order + 3))};
     },
+    [](std::int64_t) -> Details {
+      return PersonAdded{any_word(), pick({Role::Assistant, Role::Keeper}), any_day()};
+    },
+    [](std::int64_t) -> Details { return PersonEnded{any_word()}; },
+    [](std::int64_t) -> Details {
+      return PersonCame{any_word(), pick({Arrival::Badge, Arrival::Picked})};
+    },
     [](std::int64_t) -> Details { return any_cover(); },
     [](std::int64_t order) -> Details {
       return CoverEnded{event_number(*rc::gen::inRange<std::int64_t>(0, order + 3))};

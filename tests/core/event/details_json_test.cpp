@@ -30,6 +30,7 @@ TEST_CASE("damaged details are refused, not guessed") {
            {"rehoused", R"({"to":"T0000000"})"},
            {"measured", R"({"mm":"long"})"},
            {"retracted", R"({"target":"no id"})"},
+           {"person added", R"({"name":"Ines","role":"owner"})"},
            {"animal added", R"({"born":"2031-02-30"})"},
            {"looked", R"({"signs":"dark abdomen; levitating"})"}}) {
     INFO(kind << " " << json);

@@ -1,6 +1,7 @@
 #include "tests/kiosk/screens/collections.hpp"
 
 #include "tests/generators/events.hpp"
+#include "tests/kiosk/screens/hall.hpp"
 
 namespace rackside::tests {
 namespace {
@@ -79,7 +80,7 @@ Model empty_room() {
 }  // namespace
 
 const std::vector<Situation>& situations() {
-  static const std::vector<Situation> list{
+  static const std::vector<Situation> list = with_hall({
       {"empty_room", empty_room},
       {"round", [] { return Shelf{}.show(ScreenName::Round); }},
       {"round_foreign_code",
@@ -181,6 +182,33 @@ const std::vector<Situation>& situations() {
        }},
       {"drawer", [] { return Shelf{}.show(ScreenName::Drawer); }},
       {"setup", [] { return Shelf{}.show(ScreenName::Setup); }},
+      {"new_tubs", [] { return Shelf{}.show(ScreenName::NewTubs); }},
+      {"new_tubs_filled",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::Show{ScreenName::NewTubs});
+         shelf.kiosk.does(kiosk::Ask{kiosk::AskNewTub{kiosk::NewTubField::Species}});
+         shelf.kiosk.does(kiosk::AnswerWith{longest});
+         shelf.kiosk.does(kiosk::Ask{kiosk::AskNewTub{kiosk::NewTubField::Count}});
+         shelf.kiosk.does(kiosk::AnswerWith{"4800"});
+         shelf.kiosk.does(kiosk::MakeTubs{});
+         return shelf.kiosk.model();
+       }},
+      {"words",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::Ask{kiosk::AskNewTub{kiosk::NewTubField::Species}});
+         for (const char* c : {"p", "s", "e"}) shelf.kiosk.does(kiosk::Typed{c});
+         return shelf.kiosk.model();
+       }},
+      {"words_refused",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::Ask{kiosk::AskNewTub{kiosk::NewTubField::Count}});
+         shelf.kiosk.does(
+             kiosk::AnswerWith{"many and a good deal more than anyone can count in a day"});
+         return shelf.kiosk.model();
+       }},
       {"find_nothing",
        [] {
          Shelf shelf;
@@ -188,7 +216,7 @@ const std::vector<Situation>& situations() {
          for (const char* c : {"x", "x"}) shelf.kiosk.does(kiosk::Typed{c});
          return shelf.kiosk.model();
        }},
-  };
+  });
   return list;
 }
 

@@ -88,7 +88,8 @@ TEST_CASE(
     const Box whole{0, 0, static_cast<double>(panel.width), static_cast<double>(panel.height)};
     for (const Target& target : scene.targets) {
       const bool letter = std::holds_alternative<Typed>(target.intent) ||
-                          std::holds_alternative<Erase>(target.intent);
+                          std::holds_alternative<Erase>(target.intent) ||
+                          std::holds_alternative<Shift>(target.intent);
       const double wide = target.box.width / panel.pixels_per_mm;
       const double high = target.box.height / panel.pixels_per_mm;
       const double least_wide =

@@ -27,6 +27,9 @@ TEST_CASE("what was kept is read again, whatever the names hold") {
   settings.motion = Motion::Off;
   settings.camera = "/dev/v4l/by-id/usb-\"Zoë's\"_0\\x";
   settings.printer = "labels 62 mm";
+  settings.wording = {DateStyle::German, {LengthUnit::Inch, TemperatureUnit::Fahrenheit}};
+  settings.printer_dpi = 203;
+  settings.label_sheet = "roll-62x29";
   settings.aim = {0.25, 0.75, 0.5};
   REQUIRE(write_settings(folder / "s.toml", settings));
   CHECK(read_settings(folder / "s.toml").value() == settings);

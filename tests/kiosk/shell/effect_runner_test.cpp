@@ -6,6 +6,7 @@
 #include <mutex>
 
 #include "core/clock/system_clock.hpp"
+#include "core/clock/system_ids.hpp"
 #include "core/store/sqlite_log.hpp"
 #include "tests/fakes/temporary_folder.hpp"
 #include "tests/frame.hpp"
@@ -64,14 +65,23 @@ Draft draft(std::int64_t order, Details details) {
 struct Machine {
   TemporaryFolder folder;
   SystemClock clock;
+  SystemIds ids{clock};
   Mailbox mailbox;
+  std::vector<LabelContent> labels;
+  Result<PrintOutcome> outcome = failure(ErrorKind::NotFound, "There is no printer.");
   std::optional<EffectRunner> runner;
 
   Machine() {
     auto writing = SqliteLog::open(folder / "log.db", Access::Write).value();
     auto reading = SqliteLog::open(folder / "log.db", Access::Read).value();
-    runner.emplace(EffectRunner::Needs{std::move(writing), std::move(reading), clock, mailbox.queue,
-                                       [](const Settings&) { return Result<void>{}; }, [] {}});
+    const auto print = [this](const std::vector<LabelContent>& contents, const Settings&) {
+      labels = contents;
+      return outcome;
+    };
+    runner.emplace(EffectRunner::Needs{std::move(writing), std::move(reading), clock, ids,
+                                       mailbox.queue,
+                                       [](const Settings&) { return Result<void>{}; }, print,
+                                       [] { return PrintersFound{}; }, [] {}});
     runner->run(SaveDrafts{{draft(1, AnimalAdded{.key = "a"})}});
   }
 };
@@ -106,4 +116,33 @@ TEST_CASE("everything that was to be saved is saved before the program ends") {
   machine.runner.reset();
   auto log = SqliteLog::open(machine.folder / "log.db", Access::Read).value();
   CHECK(log->read_animal(animal_number(1)).value().size() == 201);
+}
+
+TEST_CASE("a batch is written, its labels are made elsewhere, and only what came out is recorded") {
+  Machine machine;
+  machine.runner->run(
+      MakeBatch{BatchRequest{.species = "Orphnaecus philippinus", .date = {}, .count = 3}});
+  const auto made = machine.mailbox.wait_for<TubsMade>();
+  REQUIRE(made.tubs);
+  REQUIRE(made.tubs->size() == 3);
+  machine.outcome = PrintOutcome{{made.tubs->begin(), made.tubs->begin() + 2}, {}, 1, "x.pdf", ""};
+  machine.runner->run(PrintLabels{*made.tubs, {}, "keeper"});
+  CHECK(machine.mailbox.wait_for<LabelsPrinted>().outcome == "2 labels on 1 page: x.pdf.");
+  CHECK(machine.labels.size() == 3);
+  machine.runner->run(LoadRoster{});
+  const auto roster = machine.mailbox.wait_for<RosterLoaded>().collection.value();
+  CHECK(roster.enclosure(made.tubs->at(0))->label_printed);
+  CHECK_FALSE(roster.enclosure(made.tubs->at(2))->label_printed);
+}
+
+TEST_CASE("labels that could not be printed leave the batch in the log and say so") {
+  Machine machine;
+  machine.runner->run(
+      MakeBatch{BatchRequest{.species = "Orphnaecus philippinus", .date = {}, .count = 1}});
+  const auto made = machine.mailbox.wait_for<TubsMade>();
+  machine.runner->run(PrintLabels{made.tubs.value(), {}, "keeper"});
+  const auto printed = machine.mailbox.wait_for<LabelsPrinted>();
+  REQUIRE_FALSE(printed.outcome);
+  CHECK(printed.outcome.error().sentence ==
+        "There is no printer. The tubs are in the log; their labels can be printed later.");
 }

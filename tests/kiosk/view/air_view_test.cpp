@@ -41,10 +41,10 @@ TEST_CASE("a reading is entered, told with its dew point, and judged") {
   kiosk.does(kiosk::Show{kiosk::ScreenName::Air});
   enter(kiosk, NumberOf::Temperature, "A", "25");
   CHECK(kiosk.model().screen == kiosk::ScreenName::Air);
-  CHECK(kiosk.notice() == "Saved: 25 °C, rack A.");
+  CHECK(kiosk.notice() == "Saved: 25.0 °C, rack A.");
   enter(kiosk, NumberOf::Humidity, "A", "60");
   auto row = view_air(kiosk.model())[1];
-  CHECK(row.temperature.reading == "25 °C");
+  CHECK(row.temperature.reading == "25.0 °C");
   CHECK(row.temperature.age == "just now");
   CHECK(row.humidity.reading == "60 %");
   // 25 C at 60 %: 16.7 C in common psychrometric tables.
@@ -62,12 +62,12 @@ TEST_CASE("a reading that was taken back leaves the one before it") {
   kiosk.start();
   enter(kiosk, NumberOf::Temperature, "A", "24");
   enter(kiosk, NumberOf::Temperature, "A", "42");
-  CHECK(view_air(kiosk.model())[1].temperature.reading == "42 °C");
+  CHECK(view_air(kiosk.model())[1].temperature.reading == "42.0 °C");
   kiosk.does(kiosk::Record{Action::Undo});
-  CHECK(view_air(kiosk.model())[1].temperature.reading == "24 °C");
+  CHECK(view_air(kiosk.model())[1].temperature.reading == "24.0 °C");
   CHECK(kiosk.model().climate.at("A").temperature->value == Celsius{24});
   kiosk.start();
-  CHECK(view_air(kiosk.model())[1].temperature.reading == "24 °C");
+  CHECK(view_air(kiosk.model())[1].temperature.reading == "24.0 °C");
 }
 
 TEST_CASE("an old reading is not judged but asked for anew") {

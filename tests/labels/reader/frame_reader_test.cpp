@@ -64,7 +64,7 @@ TEST_CASE("a sheet full of labels does not keep the aimed one from being read at
     }
   // Its middle is the frame's, but for some pixels; the cheap way alone must do.
   int questions = 0;
-  const Reading reading = FrameReader{}.read(sheet.image(), {}, [&] { return ++questions < 60; });
+  const Reading reading = FrameReader{}.read(sheet.image(), {}, [&] { return ++questions < 250; });
   CHECK(reading.code() == aimed);
   CHECK(reading.our_codes() >= 2);
 }
@@ -116,20 +116,20 @@ TEST_CASE("with little time a frame the ways take turns until all were tried") {
   Random random(6);
   Scene scene = tub_in_hand(2.5, 1);
   int read_late = 0, read_at_once = 0;
-  for (int i = 0; i < 10; ++i) {
+  for (int i = 0; i < 20; ++i) {
     const Code code = random_code(random);
     const auto picture = photograph(symbol(code), scene, random);
     FrameReader reader;
-    for (int frame = 0; frame < 10; ++frame) {
+    for (int frame = 0; frame < 12; ++frame) {
       int questions = 0;
-      const auto seen = reader.read(picture.image, {}, [&] { return ++questions < 10; }).code();
+      const auto seen = reader.read(picture.image, {}, [&] { return ++questions < 20; }).code();
       if (seen != code) continue;
       (frame == 0 ? read_at_once : read_late) += 1;
       break;
     }
   }
-  CHECK(read_at_once + read_late >= 6);
-  CHECK(read_late > 0);
+  CHECK(read_at_once + read_late >= 10);
+  CHECK(read_late >= 2);
 }
 
 TEST_CASE("frames too small or empty read as nothing") {

@@ -1,0 +1,95 @@
+#include <algorithm>
+#include <cctype>
+#include <set>
+
+#include "kiosk/model/steps.hpp"
+
+namespace rackside::kiosk {
+namespace {
+
+std::string lower(std::string_view text) {
+  std::string result;
+  for (const char c : text)
+    result += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+  return result;
+}
+
+bool begins_with_capital(NewTubField field) {
+  return field == NewTubField::Species || field == NewTubField::Rack;
+}
+
+// Everything the collection already says in this place.
+std::set<std::string> said_before(const Collection& collection, NewTubField field) {
+  std::set<std::string> said;
+  for (const auto& [id, animal] : collection.animals) {
+    if (field == NewTubField::Species) said.insert(animal.species);
+    if (field == NewTubField::CommonName) said.insert(animal.common_name);
+    if (field == NewTubField::Source) said.insert(animal.source);
+  }
+  for (const auto& [code, tub] : collection.enclosures) {
+    if (field == NewTubField::Rack) said.insert(tub.place.rack);
+    if (field == NewTubField::Shelf) said.insert(tub.place.shelf);
+  }
+  said.erase("");
+  return said;
+}
+
+struct Start {
+  const Model& model;
+  Asking operator()(const AskNewTub& about) const {
+    const std::string value = new_tub_value(model.new_tubs, about.field);
+    return {about, value, value.empty() && begins_with_capital(about.field)};
+  }
+};
+
+struct Words {
+  std::string operator()(const AskNewTub& about) const { return new_tub_words(about.field); }
+};
+
+struct Known {
+  const Model& model;
+  std::set<std::string> operator()(const AskNewTub& about) const {
+    return said_before(model.collection, about.field);
+  }
+};
+
+struct Take {
+  Model& model;
+  std::optional<std::string> operator()(const AskNewTub& about) const {
+    return set_new_tub(model.new_tubs, about.field, model.asking->text);
+  }
+};
+
+}  // namespace
+
+void ask(Model& model, const Question& question) {
+  // The same question again finds what was half answered.
+  if (!model.asking || model.asking->question != question)
+    model.asking = std::visit(Start{model}, question);
+  go_to(model, ScreenName::Words);
+}
+
+std::string question_words(const Question& question) { return std::visit(Words{}, question); }
+
+std::vector<std::string> answers_known(const Model& model, std::size_t most) {
+  std::vector<std::string> list;
+  if (!model.asking) return list;
+  const std::string begun = lower(model.asking->text);
+  for (const std::string& known : std::visit(Known{model}, model.asking->question))
+    if (list.size() < most && lower(known).starts_with(begun) && known != model.asking->text)
+      list.push_back(known);
+  return list;
+}
+
+Effects answer(Model& model, const Stamp&) {
+  if (!model.asking) return {};
+  if (const auto problem = std::visit(Take{model}, model.asking->question)) {
+    tell(model, Tone::Problem, *problem);
+    return {};
+  }
+  model.asking.reset();
+  go_back(model);
+  return {};
+}
+
+}  // namespace rackside::kiosk
