@@ -34,6 +34,7 @@ void draw_value(Composer& composer, const Box& box, const AirValue& value, std::
   composer.text(inside.take_bottom(line), value.wanted, small, Ink::Soft, Align::Left, Ink::Slip);
   const double room = composer.width("88.8 °C", large) + composer.mm(2);
   Box words = inside.take_left(std::min(inside.width, std::max(room, inside.width * 0.45)));
+  inside.take_left(composer.mm(2));
   if (inside.width > composer.mm(8)) draw_line(composer, inside, value.line);
   composer.text(words.take_top(std::min(words.height, composer.line_height(large))), value.reading,
                 value.known ? large : small, value.known ? Ink::Text : Ink::Soft, Align::Left,

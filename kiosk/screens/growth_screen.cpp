@@ -67,11 +67,15 @@ void table(Composer& composer, Box box, const GrowthView& view, const Pages& pag
   const Style small = composer.style(Step::Record);
   const Style digits = composer.style(Step::Record, Face::Code);
   const double line = composer.line_height(small) + composer.mm(1.2);
+  // A column for what nobody knows would only take the room of the dates.
+  const bool instars =
+      std::ranges::any_of(view.rows, [](const GrowthRow& row) { return !row.instar.empty(); });
   const auto columns = [&](Box row, const GrowthRow& words, Style style, Ink ink) {
     const double width = row.width;
-    composer.text(row.take_left(width * 0.32), words.moult, small, ink);
-    composer.text(row.take_left(width * 0.16), words.instar, style, ink, Align::Right);
-    composer.text(row.take_left(width * 0.26), words.leg_span, style, ink, Align::Right);
+    composer.text(row.take_left(width * 0.37), words.moult, small, ink);
+    composer.text(row.take_left(width * (instars ? 0.13 : 0)), instars ? words.instar : "", style,
+                  ink, Align::Right);
+    composer.text(row.take_left(row.width / 2), words.leg_span, style, ink, Align::Right);
     composer.text(row, words.carapace, style, ink, Align::Right);
   };
   columns(box.take_top(line), {"moult", "instar", "leg span", "carapace"}, small, Ink::Soft);
@@ -102,7 +106,7 @@ void compose_growth(Composer& composer, const Model& model) {
   const Pages pages = pages_of(view.rows.size(), fit, model.list_page);
   turning_heading(composer, box, view.title, "growth", pages);
   for (const std::string& sentence : view.sentences)
-    if (left.height > composer.mm(28))
+    if (left.height > composer.mm(42))
       composer.paragraph(left, sentence, composer.style(Step::Caption), 3);
   if (view.curves.empty())
     composer.paragraph(left, "Never measured. The shed gives both: spread it on a ruler.",

@@ -129,7 +129,7 @@ void draw_legend(Composer& composer, Box box, const Legend& legend) {
   Box row = box.take_top(line);
   const auto put = [&](std::string_view letters, std::string_view word) {
     const double key = std::max(composer.width(letters, bold), composer.mm(1.3));
-    const double needed = key + composer.width(word, words) + composer.mm(5);
+    const double needed = key + composer.width(word, words) + composer.mm(4);
     if (needed > row.width) {
       if (box.height < line * 0.9) return;
       row = box.take_top(line);
@@ -181,8 +181,8 @@ void compose_map(Composer& composer, const Model& model) {
   const auto shelves = view_rack(model, *model.map.rack);
   Box cells = box;
   cells.take_top(heading_height(composer));
-  Box legend_box = cells.take_bottom(
-      composer.mm(key_words_mm * (composer.whole().width < composer.mm(160) ? 2 : 1)));
+  Box legend_box =
+      cells.take_bottom(composer.mm(key_words_mm * (composer.panel().portrait() ? 3 : 2)));
   cells.take_bottom(composer.mm(1));
   const MapGrid grid = grid_of(composer, cells, shelves);
   const auto rows = rows_of(shelves, grid.columns);

@@ -79,7 +79,7 @@ std::string summary_words(const std::vector<WeekColumn>& weeks, double variance)
   double expected = 0;
   for (const WeekColumn& column : weeks) expected += column.expected;
   const double spread = eight_of_ten * std::sqrt(variance);
-  return fmt::format("about {:.0f} moults, {:.0f} to {:.0f} with 8 of 10", expected,
+  return fmt::format("about {:.0f} moults, likely {:.0f} to {:.0f}", expected,
                      std::max(0.0, expected - spread), expected + spread);
 }
 
@@ -134,7 +134,7 @@ WeekRow view_week_row(const Model& model, const AnimalId& id) {
     if (const auto* tub = model.collection.enclosure(*animal.enclosure))
       row.place = short_place(tub->place);
   if (may_have_moulted(model, animal, forecast))
-    row.unseen = fmt::format("unseen: {} likely", in_ten(forecast.p_moulted_unseen));
+    row.unseen = fmt::format("unseen: {}", in_ten(forecast.p_moulted_unseen));
   return row;
 }
 

@@ -22,7 +22,7 @@ struct WeekColumn {
 struct WeeksView {
   std::vector<WeekColumn> weeks;
   double today = 0;               // days after that Monday
-  std::string summary;            // "about 12 moults (8 to 16) in 8 weeks"
+  std::string summary;            // "about 12 moults, likely 8 to 16": 8 of 10 times
   std::vector<AnimalId> animals;  // those that may have moulted unseen first, then by median
   std::size_t unseen = 0;         // how many of them the first are
   bool operator==(const WeeksView&) const = default;
@@ -34,7 +34,7 @@ struct WeekRow {
   std::string place;  // "A2-14"
   std::string species;
   double q05 = 0, q25 = 0, median = 0, q75 = 0, q95 = 0;  // days after that Monday
-  std::string unseen;  // "moulted unseen: 6 of 10 likely"; empty for most
+  std::string unseen;                                     // "unseen: 6 of 10"; empty for most
   bool operator==(const WeekRow&) const = default;
 };
 
