@@ -73,6 +73,7 @@ constexpr std::array members{
     RULE(dry_below),
     RULE(rack_refuses_share),
     RULE(rack_refuses_tubs),
+    RULE(tell_moult_above),
     RULE(refusal_prior),
     RULE(refusal_in_premoult),
     RULE(margin),

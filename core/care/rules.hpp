@@ -69,6 +69,8 @@ struct CareRules {
   double rack_refuses_share = 0;
   double rack_refuses_tubs = 0;
 
+  double tell_moult_above = 0;
+
   double refusal_prior = 0;
   double refusal_in_premoult = 0;
   double margin = 0;

@@ -21,6 +21,24 @@ std::map<AnimalId, Forecast> Forecaster::all() {
   return forecasts;
 }
 
+Outlook Forecaster::ahead(std::vector<Moment> days) const {
+  Outlook outlook{.days = std::move(days), .forecasts = {}};
+  for (const Evidence& evidence : animals_) {
+    if (evidence.ended) continue;
+    std::vector<Forecast>& list = outlook.forecasts[evidence.animal];
+    for (const Moment& day : outlook.days)
+      list.push_back(forecast(model_, evidence, day, Reasons::LeftOut));
+  }
+  return outlook;
+}
+
+std::optional<Forecast> Forecaster::plain(const std::vector<Event>& events,
+                                          const Moment& as_of) const {
+  const auto evidence = gather_evidence(events, as_of.utc, surroundings_);
+  if (!evidence) return std::nullopt;
+  return forecast(model_, *evidence, as_of, Reasons::LeftOut);
+}
+
 std::optional<Forecaster::One> Forecaster::one(const std::vector<Event>& events,
                                                const Moment& as_of) {
   const auto evidence = gather_evidence(events, as_of.utc, surroundings_);

@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/cover/foresee.hpp"
 #include "core/forecast/collection_model.hpp"
 #include "core/forecast/evidence.hpp"
 #include "core/forecast/forecast.hpp"
@@ -22,6 +23,12 @@ class Forecaster {
   void take(const std::vector<Event>& events);
   /// Learns from all animals that were taken and forecasts the living ones.
   [[nodiscard]] std::map<AnimalId, Forecast> all();
+  /// What is known now of the living ones as forecasts of the days to come, from what was learnt
+  /// last; the first of `days` is the one that was begun with. Without reasons.
+  [[nodiscard]] Outlook ahead(std::vector<Moment> days) const;
+  /// The forecast for one animal from these of its events, without reasons.
+  [[nodiscard]] std::optional<Forecast> plain(const std::vector<Event>& events,
+                                              const Moment& as_of) const;
   /// The forecast for one animal, with its density day by day, whose events have changed, from what
   /// was learnt last. None when the events add no animal.
   struct One {

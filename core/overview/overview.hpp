@@ -9,6 +9,7 @@
 #include "core/climate/air_days.hpp"
 #include "core/climate/room_climate.hpp"
 #include "core/collection/collection.hpp"
+#include "core/cover/cover_book.hpp"
 #include "core/forecast/forecast.hpp"
 #include "core/log/log_store.hpp"
 #include "core/overview/forecaster.hpp"
@@ -20,7 +21,8 @@ struct Overview {
   Collection collection;
   RuleBook rules;
   RoomClimate climate;
-  AirDays air;                             // of the days before
+  AirDays air;  // of the days before
+  CoverBook cover;
   std::map<AnimalId, Forecast> forecasts;  // of the living
   std::optional<Round> last_round;         // at this log's kiosk, ended or not
 

@@ -2,12 +2,15 @@
 #include "core/program/backup_command.hpp"
 #include "core/program/check_command.hpp"
 #include "core/program/command.hpp"
+#include "core/program/cover_command.hpp"
 #include "core/program/export_command.hpp"
 #include "core/program/forecast_command.hpp"
 #include "core/program/import_command.hpp"
 #include "core/program/merge_command.hpp"
 #include "core/program/readings_command.hpp"
+#include "core/program/returned_command.hpp"
 #include "core/program/rules_command.hpp"
+#include "core/program/supplies_command.hpp"
 #include "core/program/today_command.hpp"
 
 namespace rackside::program {
@@ -17,7 +20,8 @@ std::vector<Command> add_commands(CLI::App& parser) {
       add_import_command(parser),   add_export_command(parser),   add_merge_command(parser),
       add_check_command(parser),    add_backup_command(parser),   add_today_command(parser),
       add_rules_command(parser),    add_readings_command(parser), add_forecast_command(parser),
-      add_backtest_command(parser),
+      add_backtest_command(parser), add_cover_command(parser),    add_supplies_command(parser),
+      add_returned_command(parser),
   };
 }
 

@@ -19,6 +19,7 @@ struct CameraView {
   std::vector<Quadrilateral> read;           // symbols that were read, ours and others
   std::vector<Quadrilateral> unread;         // symbols that are there but were not
   std::optional<Guidance> guidance;
+  std::optional<Code> code;      // ours, the one nearest to the aim
   int our_codes = 0;             // different ones in view
   std::optional<Error> trouble;  // while the source is away
 };

@@ -20,8 +20,8 @@ std::vector<CameraNews> one(News news) {
 
 }  // namespace
 
-CameraWorker::CameraWorker(std::unique_ptr<FrameSource> source, Aim aim,
-                           std::function<void()> on_news, CameraPace pace)
+CameraWorker::CameraWorker(std::unique_ptr<FrameSource> source, Aim aim, OnNews on_news,
+                           CameraPace pace)
     : source_(std::move(source)), on_news_(std::move(on_news)), pace_(pace), aim_(aim) {
   view_.source = source_->name();
   thread_ = std::thread([this] { run(); });
@@ -82,7 +82,7 @@ void CameraWorker::one_frame() {
 }
 
 void CameraWorker::look_at(std::shared_ptr<const GreyImage> frame) {
-  CameraView view{source_->name(), frame, {}, {}, {}, {}, 0, {}};
+  CameraView view{.source = source_->name(), .picture = frame};
   Aim aim;
   {
     const std::lock_guard lock(mutex_);
@@ -101,6 +101,7 @@ void CameraWorker::look_at(std::shared_ptr<const GreyImage> frame) {
   for (const Sighting& sighting : last_reading_.sightings) view.read.push_back(sighting.corners);
   view.unread = last_reading_.unread;
   view.guidance = last_reading_.guidance;
+  view.code = last_reading_.code();
   view.our_codes = last_reading_.our_codes();
   {
     const std::lock_guard lock(mutex_);
@@ -141,7 +142,7 @@ void CameraWorker::publish(CameraView view, std::vector<CameraNews> news) {
     news_.insert(news_.end(), std::make_move_iterator(news.begin()),
                  std::make_move_iterator(news.end()));
   }
-  if (wake) on_news_();
+  if (wake) on_news_(*this);
 }
 
 void CameraWorker::sleep_until(Clock::time_point time) {

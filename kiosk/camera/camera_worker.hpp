@@ -25,10 +25,11 @@ enum class Watched { NewsOnly, EveryFrame };
 
 class CameraWorker {
  public:
+  using OnNews = std::function<void(CameraWorker&)>;
+
   /// `on_news` is called from the worker's thread, after something new can be taken; it should do
   /// no more than wake the screen's thread. The thread starts at once and ends with the object.
-  CameraWorker(std::unique_ptr<FrameSource> source, Aim aim, std::function<void()> on_news,
-               CameraPace pace = {});
+  CameraWorker(std::unique_ptr<FrameSource> source, Aim aim, OnNews on_news, CameraPace pace = {});
   ~CameraWorker();
   CameraWorker(const CameraWorker&) = delete;
   CameraWorker& operator=(const CameraWorker&) = delete;
@@ -51,7 +52,7 @@ class CameraWorker {
   void sleep_until(Clock::time_point time);
 
   const std::unique_ptr<FrameSource> source_;
-  const std::function<void()> on_news_;
+  const OnNews on_news_;
   const CameraPace pace_;
 
   mutable std::mutex mutex_;  // guards what follows

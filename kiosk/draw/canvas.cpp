@@ -3,6 +3,7 @@
 #include <cairo.h>
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <vector>
 
@@ -43,6 +44,9 @@ void Canvas::draw(const Scene& scene, const Palette& palette, const Touching& to
     frame(scene.targets[*touching.pressed].box, Ink::Text, 4);
   if (touching.focused && *touching.focused < scene.targets.size())
     frame(scene.targets[*touching.focused].box, Ink::Accent, 3);
+  const bool live = std::ranges::any_of(
+      scene.items, [](const Item& item) { return std::holds_alternative<LivePicture>(item); });
+  if (!live) live_.clear();
   cache_.end_frame();
 }
 
@@ -79,6 +83,15 @@ void Canvas::draw(const MarkAt& mark) {
       fmt::format("m{}{}:{}:{:.1f}", key_of(colour), static_cast<int>(mark.mark), side, mark.width);
   copy(cache_.get(key, [&] { return paint(mark.mark, side, mark.width, colour); }), mark.box.x,
        mark.box.y);
+}
+
+// In the lighter of the palette's two main colours, which is what its light parts are to look like.
+void Canvas::draw(const LivePicture& picture) {
+  const auto pixels = newest_ ? newest_() : nullptr;
+  if (!pixels) return draw(Fill{picture.box, Ink::Slip});
+  const Colour paper = palette_->of(Ink::Paper), text = palette_->of(Ink::Text);
+  live_.draw(*pixels, picture.number, as_rect(picture.box),
+             contrast(paper, Colour{}) > contrast(text, Colour{}) ? paper : text);
 }
 
 void Canvas::frame(const Box& box, Ink ink, double width) {

@@ -58,12 +58,4 @@ class CameraSource final : public FrameSource {
   int lost_in_a_row_ = 0;
 };
 
-/// A camera that setup can offer.
-struct CameraChoice {
-  std::string path;
-  std::string label;
-};
-/// Those that are plugged in, by their stable paths.
-[[nodiscard]] std::vector<CameraChoice> plugged_in_cameras();
-
 }  // namespace rackside

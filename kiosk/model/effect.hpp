@@ -39,6 +39,16 @@ struct ForecastAnimal {
 struct TidyLog {
   bool operator==(const TidyLog&) const = default;
 };
+/// Tell the codes that come into view, or every picture as well. Answers: CameraSeen, many.
+enum class Watching { Codes, EveryPicture };
+struct WatchCamera {
+  Watching watching = Watching::Codes;
+  bool operator==(const WatchCamera&) const = default;
+};
+/// Which cameras are plugged in? Answer: CamerasFound.
+struct FindCameras {
+  bool operator==(const FindCameras&) const = default;
+};
 /// Draft the batch and write it. Answer: TubsMade.
 struct MakeBatch {
   BatchRequest request;
@@ -66,6 +76,7 @@ struct Quit {
 };
 
 using Effect = std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal,
-                            TidyLog, MakeBatch, PrintLabels, FindPrinters, KeepSettings, Quit>;
+                            TidyLog, WatchCamera, FindCameras, MakeBatch, PrintLabels, FindPrinters,
+                            KeepSettings, Quit>;
 
 }  // namespace rackside::kiosk

@@ -11,6 +11,7 @@
 #include "core/event/event.hpp"
 #include "core/overview/overview.hpp"
 #include "core/overview/round_so_far.hpp"
+#include "kiosk/model/camera_page.hpp"
 #include "kiosk/model/number_question.hpp"
 #include "kiosk/model/question.hpp"
 #include "kiosk/settings/settings.hpp"
@@ -33,7 +34,9 @@ enum class ScreenName {
   Growth,
   Number,
   Words,
-  NewTubs
+  NewTubs,
+  Correct,
+  Camera,
 };
 
 // People -------------------------------------------------------------------------------------
@@ -114,6 +117,25 @@ struct TakeBack {
   EventId event;
   bool operator==(const TakeBack&) const = default;
 };
+/// Opens one record of the open animal, to put it right.
+struct LookAt {
+  EventId event;
+  bool operator==(const LookAt&) const = default;
+};
+/// It was this that happened, not what was recorded.
+struct CorrectTo {
+  Action action = Action::Took;
+  bool operator==(const CorrectTo&) const = default;
+};
+/// It happened so many days later than recorded; negative: earlier.
+struct CorrectDay {
+  int later = 0;
+  bool operator==(const CorrectDay&) const = default;
+};
+/// Shows the next kind of records only.
+struct NextFilter {
+  bool operator==(const NextFilter&) const = default;
+};
 /// Sets out on a round, or ends the one that is under way.
 struct SetOut {
   bool operator==(const SetOut&) const = default;
@@ -134,6 +156,10 @@ struct MakeTubs {
 struct SetUp {
   Settings settings;
   bool operator==(const SetUp&) const = default;
+};
+/// A camera was plugged in just now, perhaps.
+struct LookForCameras {
+  bool operator==(const LookForCameras&) const = default;
 };
 /// Leaves the program. The shell asks for it on the window's close and on SIGTERM.
 struct Leave {
@@ -160,6 +186,16 @@ struct LabelRefused {
 struct ReaderSays {
   std::string sentence;  // empty: nothing any more
   bool operator==(const ReaderSays&) const = default;
+};
+
+/// The live picture goes on. Only while setup's camera page is open.
+struct CameraSeen {
+  CameraSight sight;
+  bool operator==(const CameraSeen&) const = default;
+};
+struct CamerasFound {
+  std::vector<std::string> paths;
+  bool operator==(const CamerasFound&) const = default;
 };
 
 // Workers ------------------------------------------------------------------------------------
@@ -222,15 +258,17 @@ struct Tick {
 
 using Intent =
     std::variant<Record, Show, Close, OpenTub, OpenRack, LookFor, AskNumber, TurnTiles,
-                 NextResident, Shift, Ask, AnswerWith, Typed, Erase, Enter, Turn, TakeBack, SetOut,
-                 EndRound, NextValue, MakeTubs, SetUp, Leave, CodeRead, LabelRefused, ReaderSays,
-                 RosterLoaded, OverviewReady, ForecastReady, HistoryLoaded, Saved, TubsMade,
-                 LabelsPrinted, PrintersFound, SettingsKept, Tick>;
+                 NextResident, Shift, Ask, AnswerWith, Typed, Erase, Enter, Turn, TakeBack, LookAt,
+                 CorrectTo, CorrectDay, NextFilter, SetOut, EndRound, NextValue, MakeTubs, SetUp,
+                 LookForCameras, Leave, CodeRead, LabelRefused, ReaderSays, CameraSeen,
+                 CamerasFound, RosterLoaded, OverviewReady, ForecastReady, HistoryLoaded, Saved,
+                 TubsMade, LabelsPrinted, PrintersFound, SettingsKept, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {
   Moment now;
-  EventId fresh;  // for the event that this intent may lead to
+  EventId fresh;       // for the event that this intent may lead to
+  EventId next_fresh;  // for a second one that goes with it; later than `fresh`
 
   bool operator==(const Stamp&) const = default;
 };

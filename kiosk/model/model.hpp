@@ -64,6 +64,9 @@ struct RoundPage {
   bool operator==(const RoundPage&) const = default;
 };
 
+/// Which records are shown.
+enum class RecordFilter { All, Meals, Moults, Signs, Care, Other };
+
 /// The tub that is open, and the animal in it that is shown.
 struct TubPage {
   Code code;
@@ -73,6 +76,8 @@ struct TubPage {
   std::optional<MoultDensity> density;        // absent until it is worked out
   Phase tiles_for = Phase::Feeding;  // fixed while the tub is open: tiles never jump under a finger
   int tile_page = 0;
+  RecordFilter filter = RecordFilter::All;
+  std::optional<EventId> corrected;  // the record that is being put right
   bool operator==(const TubPage&) const = default;
 };
 
@@ -111,6 +116,8 @@ struct Model {
   int list_page = 0;
   bool list_turned = false;  // by hand; until then the round's list follows the walk
 
+  std::optional<CameraPage> camera;  // while its page is open
+
   std::optional<Notice> notice;
   std::string reader_says;
   std::optional<UndoOffer> undo;
@@ -129,6 +136,9 @@ inline constexpr std::chrono::minutes idle_return{5};
 /// The animal on the tub screen as its whole history leaves it (or as the roster knows it, while
 /// the history is being read). None when no tub is open or nobody lives in it.
 [[nodiscard]] std::optional<AnimalState> shown_animal(const Model& model);
+
+/// The record that is being put right; none when it is not among those of the open animal.
+[[nodiscard]] const Event* corrected_event(const Model& model);
 
 /// Rackside's own place for a tub in the lists: walking order, then code.
 [[nodiscard]] std::vector<const EnclosureState*> walking_order(const Collection& collection);

@@ -1,6 +1,8 @@
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
+#include <cctype>
 #include <charconv>
 
 #include "kiosk/model/steps.hpp"
@@ -19,34 +21,12 @@ std::optional<int> whole_number(const std::string& text) {
   return number;
 }
 
-std::string stage_words(Stage stage) {
-  switch (stage) {
-    case Stage::Unknown: return "not known";
-    case Stage::Sling: return "sling";
-    case Stage::Juvenile: return "juvenile";
-    case Stage::Adult: return "adult";
-    case Stage::MatureMale: return "mature male";
-  }
-  return {};
-}
-
-std::string sex_words(Sex sex) {
-  switch (sex) {
-    case Sex::Unknown: return "not known";
-    case Sex::Female: return "female";
-    case Sex::Male: return "male";
-  }
-  return {};
-}
-
 template <class Value, std::size_t N>
 Value after(const std::array<Value, N>& all, Value value) {
   for (std::size_t i = 0; i < N; ++i)
     if (all[i] == value) return all[(i + 1) % N];
   return all[0];
 }
-
-std::string number_or_nothing(int number) { return number > 0 ? std::to_string(number) : ""; }
 
 // A number from `least` to `most`, or a sentence.
 std::optional<std::string> set_number(int& target, const std::string& text, int least, int most) {
@@ -76,46 +56,21 @@ std::optional<std::string> set_instar(BatchRequest& form, const std::string& tex
   return problem;
 }
 
+std::optional<std::string> set_species(BatchRequest& form, const std::string& text) {
+  const bool has_letter = std::ranges::any_of(text, [](const char c) {
+    return std::isalpha(static_cast<unsigned char>(c)) != 0 || (c & 0x80) != 0;
+  });
+  if (!text.empty() && !has_letter) return "A species is written in letters.";
+  form.species = with_capital(text);
+  return std::nullopt;
+}
+
 }  // namespace
-
-std::string new_tub_words(NewTubField field) {
-  switch (field) {
-    case NewTubField::Species: return "species";
-    case NewTubField::CommonName: return "name in the trade";
-    case NewTubField::Count: return "how many tubs";
-    case NewTubField::Stage: return "stage";
-    case NewTubField::Sex: return "sex";
-    case NewTubField::Instar: return "instar";
-    case NewTubField::Source: return "from whom, or which sac";
-    case NewTubField::Rack: return "rack";
-    case NewTubField::Shelf: return "shelf";
-    case NewTubField::Position: return "first position";
-    case NewTubField::PerShelf: return "tubs on a shelf";
-  }
-  return {};
-}
-
-std::string new_tub_value(const BatchRequest& form, NewTubField field) {
-  switch (field) {
-    case NewTubField::Species: return form.species;
-    case NewTubField::CommonName: return form.common_name;
-    case NewTubField::Count: return number_or_nothing(form.count);
-    case NewTubField::Stage: return stage_words(form.stage);
-    case NewTubField::Sex: return sex_words(form.sex);
-    case NewTubField::Instar: return form.instar ? std::to_string(*form.instar) : "";
-    case NewTubField::Source: return form.source;
-    case NewTubField::Rack: return form.first.rack;
-    case NewTubField::Shelf: return form.first.shelf;
-    case NewTubField::Position: return form.first.position;
-    case NewTubField::PerShelf: return number_or_nothing(form.tubs_on_a_shelf);
-  }
-  return {};
-}
 
 std::optional<std::string> set_new_tub(BatchRequest& form, NewTubField field,
                                        const std::string& text) {
   switch (field) {
-    case NewTubField::Species: form.species = with_capital(text); break;
+    case NewTubField::Species: return set_species(form, text);
     case NewTubField::CommonName: form.common_name = text; break;
     case NewTubField::Count: return set_number(form.count, text, 1, most_in_a_batch);
     case NewTubField::Instar: return set_instar(form, text);

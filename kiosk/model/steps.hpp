@@ -31,6 +31,11 @@ void go_home(Model& model);
 [[nodiscard]] Effects take_back(Model& model, EventId event, const Stamp& stamp);
 [[nodiscard]] Effects on_saved(Model& model, const Saved& saved);
 
+// correct.cpp: a record that is not as it was
+void look_at(Model& model, EventId event);
+[[nodiscard]] Effects correct_to(Model& model, Action action, const Stamp& stamp);
+[[nodiscard]] Effects correct_day(Model& model, int later, const Stamp& stamp);
+
 // round.cpp: the walk along the racks
 [[nodiscard]] Effects set_out(Model& model, const Stamp& stamp);
 [[nodiscard]] Effects end_round(Model& model, const Stamp& stamp);
@@ -58,6 +63,13 @@ void type_number(Model& model, char c);
 void show_map(Model& model);
 void open_rack(Model& model, const OpenRack& at);
 [[nodiscard]] Effects open_shelf(Model& model, const Code& code);
+
+// camera.cpp: setup's camera page
+/// The live picture begins and ends with the page.
+[[nodiscard]] Effects follow_screen(Model& model, ScreenName before);
+[[nodiscard]] Effects set_up(Model& model, const Settings& settings);
+void on_sight(Model& model, const CameraSight& sight);
+void on_cameras(Model& model, const CamerasFound& found);
 
 // asking.cpp: answers in words
 void ask(Model& model, const Question& question);

@@ -5,6 +5,11 @@
 namespace rackside::kiosk {
 namespace {
 
+RecordFilter after(RecordFilter filter) {
+  const bool last = filter == RecordFilter::Other;
+  return last ? RecordFilter::All : static_cast<RecordFilter>(static_cast<int>(filter) + 1);
+}
+
 struct Step {
   Model& model;
   const Stamp& stamp;
@@ -81,25 +86,43 @@ struct Step {
     return {};
   }
   Effects operator()(const TakeBack& i) const { return take_back(model, i.event, stamp); }
+  Effects operator()(const LookAt& i) const {
+    look_at(model, i.event);
+    return {};
+  }
+  Effects operator()(const CorrectTo& i) const { return correct_to(model, i.action, stamp); }
+  Effects operator()(const CorrectDay& i) const { return correct_day(model, i.later, stamp); }
+  Effects operator()(const NextFilter&) const {
+    if (model.tub) model.tub->filter = after(model.tub->filter);
+    model.list_page = 0;
+    return {};
+  }
   Effects operator()(const SetOut&) const { return set_out(model, stamp); }
   Effects operator()(const EndRound&) const { return end_round(model, stamp); }
-  Effects operator()(const SetUp& i) const {
-    take_settings(model, i.settings);
-    return {KeepSettings{i.settings}};
-  }
+  Effects operator()(const SetUp& i) const { return set_up(model, i.settings); }
+  Effects operator()(const LookForCameras&) const { return {FindCameras{}}; }
   Effects operator()(const Leave&) const { return {Quit{}}; }
   Effects operator()(const CodeRead& i) const {
+    if (only_tried(i.by)) return {};
     Effects effects = on_code(model, i.text, stamp);
     if (i.our_codes > 1 && !model.notice)
       tell(model, Tone::Tell, "Several labels in view: this is the one nearest to the middle.");
     return effects;
   }
   Effects operator()(const LabelRefused& i) const {
-    tell(model, Tone::Problem, i.sentence);
+    if (!only_tried(ReadBy::Camera)) tell(model, Tone::Problem, i.sentence);
     return {};
   }
   Effects operator()(const ReaderSays& i) const {
     model.reader_says = i.sentence;
+    return {};
+  }
+  Effects operator()(const CameraSeen& i) const {
+    on_sight(model, i.sight);
+    return {};
+  }
+  Effects operator()(const CamerasFound& i) const {
+    on_cameras(model, i);
     return {};
   }
   Effects operator()(const RosterLoaded& i) const { return on_roster(model, i); }
@@ -125,6 +148,10 @@ struct Step {
   Effects operator()(const Tick&) const { return when_idle(); }
 
  private:
+  // Somebody is aiming the camera: what it reads stands beside its picture and opens nothing.
+  bool only_tried(ReadBy by) const {
+    return by == ReadBy::Camera && model.screen == ScreenName::Camera;
+  }
   Effects when_idle() const {
     const bool idle = model.last_touched && stamp.now.utc - model.last_touched->utc >= idle_return;
     if (!idle) return {};
@@ -144,7 +171,8 @@ bool by_a_person(const Intent& intent) {
       std::holds_alternative<HistoryLoaded>(intent) || std::holds_alternative<Saved>(intent) ||
       std::holds_alternative<ReaderSays>(intent) || std::holds_alternative<SettingsKept>(intent) ||
       std::holds_alternative<TubsMade>(intent) || std::holds_alternative<PrintersFound>(intent) ||
-      std::holds_alternative<LabelsPrinted>(intent) || std::holds_alternative<Tick>(intent));
+      std::holds_alternative<LabelsPrinted>(intent) || std::holds_alternative<CameraSeen>(intent) ||
+      std::holds_alternative<CamerasFound>(intent) || std::holds_alternative<Tick>(intent));
 }
 
 }  // namespace
@@ -152,7 +180,9 @@ bool by_a_person(const Intent& intent) {
 Next update(Model model, const Intent& intent, const Stamp& stamp) {
   model.now = stamp.now;
   if (by_a_person(intent)) model.last_touched = stamp.now;
+  const ScreenName before = model.screen;
   Effects effects = std::visit(Step{model, stamp}, intent);
+  for (Effect& effect : follow_screen(model, before)) effects.push_back(std::move(effect));
   return {std::move(model), std::move(effects)};
 }
 

@@ -13,7 +13,7 @@
 #include "core/store/kiosk_lock.hpp"
 #include "core/store/sqlite_log.hpp"
 #include "fonts/font_files.hpp"
-#include "kiosk/frames/camera_source.hpp"
+#include "kiosk/frames/chosen_source.hpp"
 #include "kiosk/frames/folder_source.hpp"
 #include "kiosk/program/options.hpp"
 #include "kiosk/settings/settings_file.hpp"
@@ -95,14 +95,12 @@ Result<Logs> open_logs(const Options& options) {
   return Logs{*path, std::move(*lock), std::move(*writing), std::move(*reading)};
 }
 
-// None where no camera is asked for.
-Result<std::unique_ptr<FrameSource>> open_frames(const Options& options, const Settings& settings) {
-  if (!options.frames.empty())
-    return FolderSource::open(options.frames).map([](auto source) -> std::unique_ptr<FrameSource> {
-      return source;
-    });
-  if (settings.camera.empty()) return nullptr;
-  return std::make_unique<CameraSource>(CameraWish{.path = settings.camera});
+// Pictures in the place of a camera; none where none are asked for.
+Result<std::unique_ptr<FrameSource>> open_frames(const Options& options) {
+  if (options.frames.empty()) return nullptr;
+  return FolderSource::open(options.frames).map([](auto source) -> std::unique_ptr<FrameSource> {
+    return source;
+  });
 }
 
 int run(const Options& options) {
@@ -110,7 +108,7 @@ int run(const Options& options) {
   if (!logs) return say(logs.error());
   const std::filesystem::path settings_file = settings_path(logs->path);
   const Settings settings = settings_for(options, settings_file);
-  auto frames = open_frames(options, settings);
+  auto frames = open_frames(options);
   if (!frames) return say(frames.error());
   const Sdl sdl;
   const Window window = sdl.started ? open_window(options) : nullptr;
@@ -127,6 +125,7 @@ int run(const Options& options) {
   const auto tell = [&](const Notice& notice) {
     if (told) told << notice.sentence << std::endl;
   };
+  CameraEye eye(results, source_at);
   Loop* running = nullptr;
   SystemIds written_ids(clock);
   LabelPress press(logs->path, std::make_unique<LpPrinter>());
@@ -134,14 +133,17 @@ int run(const Options& options) {
     return press.print(contents, as_set_up, clock.now());
   };
   EffectRunner runner({std::move(logs->writing), std::move(logs->reading), clock, written_ids,
-                       results,
+                       results, eye,
                        [&](const Settings& kept) { return write_settings(settings_file, kept); },
                        print, [&] { return press.choices(); }, [&] { running->stop(); }});
   Loop loop({window.get(), renderer.get(), **fonts, clock, ids, results,
-             [&](const Effect& effect) { runner.run(effect); }, tell});
+             [&](const Effect& effect) { runner.run(effect); },
+             [&] { return eye.newest_picture(); }, tell});
   running = &loop;
-  std::optional<CameraEye> eye;
-  if (*frames) eye.emplace(std::move(*frames), settings.aim, results);
+  if (*frames)
+    eye.look_through(std::move(*frames), settings);
+  else
+    eye.follow(settings);
   loop.run(options.by, settings);
   return 0;
 }

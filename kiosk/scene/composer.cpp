@@ -54,6 +54,10 @@ void Composer::mark(Mark mark, const Box& box, Ink ink) {
   scene_.items.emplace_back(MarkAt{mark, box, std::max(1.2, width), ink});
 }
 
+void Composer::live(const Box& box, std::uint64_t picture) {
+  scene_.items.emplace_back(LivePicture{box, picture});
+}
+
 double Composer::text(const Box& box, std::string_view words, Style style, Ink ink, Align align,
                       Ink ground) {
   const std::string shown = shortened(words, style, box.width);

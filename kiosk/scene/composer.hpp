@@ -36,6 +36,7 @@ class Composer {
   void rule(const Box& box, Ink ink = Ink::Line);
   void path(Path path);
   void mark(Mark mark, const Box& box, Ink ink = Ink::Text);
+  void live(const Box& box, std::uint64_t picture);
 
   /// One line, in the middle of the height of `box`; shortened with "…" when too long. Returns its
   /// width.

@@ -2,6 +2,7 @@
 // One picture of the kiosk as a list of things to draw and places to touch. A value: two scenes
 // that compare equal look the same, so an unchanged screen is not drawn again.
 
+#include <cstdint>
 #include <string>
 #include <variant>
 #include <vector>
@@ -51,7 +52,14 @@ struct MarkAt {
   bool operator==(const MarkAt&) const = default;
 };
 
-using Item = std::variant<Fill, Text, Path, MarkAt>;
+/// The camera's picture, by its number: a scene holds no pixels.
+struct LivePicture {
+  Box box;
+  std::uint64_t number = 0;
+  bool operator==(const LivePicture&) const = default;
+};
+
+using Item = std::variant<Fill, Text, Path, MarkAt, LivePicture>;
 
 /// A place that acts when it is touched. `word` names it for tests and for people who cannot see
 /// it; targets are listed in the order in which the arrow keys walk them.

@@ -23,8 +23,10 @@ void compose_weeks(Composer& composer, const Model& model);
 void compose_air(Composer& composer, const Model& model);
 void compose_growth(Composer& composer, const Model& model);
 void compose_number(Composer& composer, const Model& model);
+void compose_camera(Composer& composer, const Model& model);
 void compose_words(Composer& composer, const Model& model);
 void compose_new_tubs(Composer& composer, const Model& model);
+void compose_correct(Composer& composer, const Model& model);
 
 struct ScreenRow {
   ScreenName screen;
@@ -47,8 +49,10 @@ inline constexpr std::array screens{
     ScreenRow{ScreenName::Air, "room air", compose_air},
     ScreenRow{ScreenName::Growth, "growth", compose_growth},
     ScreenRow{ScreenName::Number, "a number", compose_number},
+    ScreenRow{ScreenName::Camera, "camera", compose_camera},
     ScreenRow{ScreenName::Words, "an answer", compose_words},
     ScreenRow{ScreenName::NewTubs, "new tubs", compose_new_tubs},
+    ScreenRow{ScreenName::Correct, "put it right", compose_correct},
 };
 
 /// The picture of the model on this panel.

@@ -1,5 +1,7 @@
 #include "kiosk/shell/camera_eye.hpp"
 
+#include "kiosk/frames/camera_choice.hpp"
+
 namespace rackside::kiosk {
 namespace {
 
@@ -16,16 +18,77 @@ struct AsIntent {
   }
 };
 
+Watched watched(Watching watching) {
+  return watching == Watching::EveryPicture ? Watched::EveryFrame : Watched::NewsOnly;
+}
+
 }  // namespace
 
 Intent intent_of(const CameraNews& news) { return std::visit(AsIntent{}, news); }
 
-CameraEye::CameraEye(std::unique_ptr<FrameSource> source, Aim aim, IntentQueue& results)
-    : results_(results), worker_(std::move(source), aim, [this] { tell(); }) {}
+CameraEye::CameraEye(IntentQueue& results, OpenSource open)
+    : results_(results), open_(std::move(open)) {}
 
-// On the worker's own thread, which is past its construction only when it calls.
-void CameraEye::tell() {
-  for (const CameraNews& news : worker_.take_news()) results_.post(intent_of(news));
+void CameraEye::look_through(std::unique_ptr<FrameSource> source, const Settings& settings) {
+  // A job is copied, a source cannot be.
+  auto held = std::make_shared<std::unique_ptr<FrameSource>>(std::move(source));
+  changes_.add([this, held, settings] { start(std::move(*held), settings); });
+}
+
+void CameraEye::follow(const Settings& settings) {
+  changes_.add([this, settings] {
+    if (settings.camera != camera_)
+      start(open_(settings.camera), settings);
+    else if (worker_)
+      worker_->aim_at(settings.aim);
+  });
+}
+
+void CameraEye::watch(Watching watching) {
+  changes_.add([this, watching] {
+    watching_ = watching;
+    if (worker_) worker_->watch(watched(watching));
+    if (watching == Watching::Codes) return newest_.clear();
+    // Before a source that gives no new picture just now there would be nothing to see.
+    if (worker_) show(*worker_);
+  });
+}
+
+void CameraEye::find_cameras() {
+  changes_.add([this] { results_.post(CamerasFound{plugged_in_cameras()}); });
+}
+
+void CameraEye::start(std::unique_ptr<FrameSource> source, const Settings& settings) {
+  worker_.reset();
+  results_.post(ReaderSays{});  // what the one before had to say is over
+  camera_ = settings.camera;
+  if (!source) return;
+  worker_ = std::make_unique<CameraWorker>(std::move(source), settings.aim,
+                                           [this](CameraWorker& worker) { tell(worker); });
+  worker_->watch(watched(watching_));
+}
+
+// On the worker's own thread.
+void CameraEye::tell(CameraWorker& worker) {
+  for (const CameraNews& news : worker.take_news()) results_.post(intent_of(news));
+  if (watching_ == Watching::EveryPicture) show(worker);
+}
+
+void CameraEye::show(const CameraWorker& worker) {
+  const CameraView view = worker.view();
+  CameraSight sight{.camera = camera_, .source = view.source};
+  if (view.picture) {
+    sight.picture = newest_.put(view.picture);
+    sight.width = view.picture->width;
+    sight.height = view.picture->height;
+  }
+  sight.read = view.read;
+  sight.unread = view.unread;
+  sight.code = view.code;
+  sight.our_codes = view.our_codes;
+  sight.guidance = view.guidance;
+  if (view.trouble) sight.trouble = view.trouble->sentence;
+  results_.post(CameraSeen{std::move(sight)});
 }
 
 }  // namespace rackside::kiosk

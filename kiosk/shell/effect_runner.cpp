@@ -38,6 +38,8 @@ void EffectRunner::run(const Effect& effect) {
       // A log that could not be tidied now is tidied later, or by itself when it must be.
       runner.writing_.add([&r = runner] { std::ignore = r.needs_.log->tidy(); });
     }
+    void operator()(const WatchCamera& e) const { runner.needs_.camera.watch(e.watching); }
+    void operator()(const FindCameras&) const { runner.needs_.camera.find_cameras(); }
     void operator()(const MakeBatch& e) const {
       runner.writing_.add([&r = runner, e] { r.make_batch(e); });
     }
@@ -48,6 +50,7 @@ void EffectRunner::run(const Effect& effect) {
       runner.printing_.add([&r = runner] { r.needs_.results.post(r.needs_.find_printers()); });
     }
     void operator()(const KeepSettings& e) const {
+      runner.needs_.camera.follow(e.settings);
       runner.writing_.add([&r = runner, e] {
         const auto kept = r.needs_.keep_settings(e.settings);
         r.needs_.results.post(SettingsKept{kept ? std::nullopt : std::optional(kept.error())});

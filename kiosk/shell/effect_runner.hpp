@@ -11,6 +11,7 @@
 #include "core/log/log_store.hpp"
 #include "core/overview/forecaster.hpp"
 #include "kiosk/model/effect.hpp"
+#include "kiosk/shell/camera_eye.hpp"
 #include "kiosk/shell/intent_queue.hpp"
 #include "kiosk/shell/job_thread.hpp"
 #include "labels/label/label_content.hpp"
@@ -26,6 +27,7 @@ class EffectRunner {
     Clock& clock;
     IdSource& ids;  // used by the writing thread alone
     IntentQueue& results;
+    CameraEye& camera;
     std::function<Result<void>(const Settings&)> keep_settings;  // on the writing thread
     // On the printing thread.
     std::function<Result<PrintOutcome>(const std::vector<LabelContent>&, const Settings&)> print;

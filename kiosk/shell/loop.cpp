@@ -33,7 +33,8 @@ void wake_loop() {
   SDL_PushEvent(&event);
 }
 
-Loop::Loop(Needs needs) : needs_(std::move(needs)), canvas_(needs_.renderer, needs_.fonts) {}
+Loop::Loop(Needs needs)
+    : needs_(std::move(needs)), canvas_(needs_.renderer, needs_.fonts, needs_.newest_picture) {}
 
 void Loop::run(std::string by, Settings settings) {
   SDL_StartTextInput();
@@ -177,8 +178,11 @@ void Loop::measure_panel() {
   draw_again_ = true;
 }
 
-void Loop::decide(const Intent& intent) {
-  decide(update(std::move(model_), intent, Stamp{needs_.clock.now(), needs_.ids.next_event()}));
+void Loop::decide(const Intent& intent) { decide(update(std::move(model_), intent, stamp())); }
+
+Stamp Loop::stamp() {
+  const EventId first = needs_.ids.next_event();
+  return {needs_.clock.now(), first, needs_.ids.next_event()};
 }
 
 void Loop::decide_results() {

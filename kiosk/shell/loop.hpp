@@ -32,6 +32,7 @@ class Loop {
     IdSource& ids;
     IntentQueue& results;
     std::function<void(const Effect&)> run_effect;
+    Canvas::NewestPicture newest_picture;
     std::function<void(const Notice&)> tell;  // once for every notice, when it is on the screen
   };
 
@@ -52,6 +53,7 @@ class Loop {
   void measure_panel();
 
   void decide(const Intent& intent);
+  [[nodiscard]] Stamp stamp();
   void decide_results();
   void decide(Next next);
   void picture();

@@ -6,6 +6,7 @@
 #include <iterator>
 
 #include "core/words/dates.hpp"
+#include "kiosk/view/camera_page_view.hpp"
 
 namespace rackside::kiosk {
 namespace {
@@ -112,6 +113,12 @@ SetupRow motion_row(const Model& model) {
            choice(model, "off", &Settings::motion, Motion::Off)}};
 }
 
+SetupRow camera_row(const Model& model) {
+  return {"camera",
+          source_word(model.settings.camera),
+          {{"choose and aim", Show{ScreenName::Camera}, false}}};
+}
+
 }  // namespace
 
 std::vector<SetupRow> view_setup(const Model& model, double pixels_per_mm) {
@@ -120,6 +127,7 @@ std::vector<SetupRow> view_setup(const Model& model, double pixels_per_mm) {
           dates_row(model),
           unit_row(model, "lengths", all_length_units, &Units::length),
           unit_row(model, "warmth", all_temperature_units, &Units::temperature),
+          camera_row(model),
           printer_row(model),
           sheet_row(model),
           blank_row(model),

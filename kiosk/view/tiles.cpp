@@ -35,4 +35,23 @@ const std::vector<Action>& tile_order(Phase phase) {
   return feeding;
 }
 
+const std::vector<Action>& likely_instead(RecordFilter kind) {
+  using enum Action;
+  static const std::vector<Action> meals{Took, Refused, LeftOvernight, PreyRemoved};
+  static const std::vector<Action> moults{ShedFound, MoultSeen, ShedRemoved, OnItsBack};
+  static const std::vector<Action> signs{NothingUnusual, DarkAbdomen, PlumpAbdomen,
+                                         SealedIn,       Sluggish,    OnItsBack};
+  static const std::vector<Action> care{Misted, WaterFilled};
+  static const std::vector<Action> none;
+  switch (kind) {
+    case RecordFilter::Meals: return meals;
+    case RecordFilter::Moults: return moults;
+    case RecordFilter::Signs: return signs;
+    case RecordFilter::Care: return care;
+    case RecordFilter::All:
+    case RecordFilter::Other: return none;
+  }
+  return none;
+}
+
 }  // namespace rackside::kiosk

@@ -6,6 +6,7 @@
 
 #include "core/action/action.hpp"
 #include "core/forecast/forecast.hpp"
+#include "kiosk/model/model.hpp"
 
 namespace rackside::kiosk {
 
@@ -14,5 +15,8 @@ namespace rackside::kiosk {
 
 /// How many of the first tiles stand out.
 inline constexpr std::size_t first_tiles = 2;
+
+/// What an entry of this kind is likely to have been instead, when it was a mistake.
+[[nodiscard]] const std::vector<Action>& likely_instead(RecordFilter kind);
 
 }  // namespace rackside::kiosk

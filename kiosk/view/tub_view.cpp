@@ -11,6 +11,7 @@
 #include "core/words/dates.hpp"
 #include "core/words/sentences.hpp"
 #include "kiosk/view/event_words.hpp"
+#include "kiosk/view/record_filter.hpp"
 #include "kiosk/view/tiles.hpp"
 
 namespace rackside::kiosk {
@@ -90,6 +91,17 @@ void fill_gone(TubView& view, const Model& model, const AnimalState& animal) {
   view.task = "Nothing to do here. What it left on record stays.";
 }
 
+RecordLine record_line_of(const Model& model, const Event& event, bool gone) {
+  const Wording& wording = model.settings.wording;
+  return {event.id,
+          mark_of(event.details),
+          when_words(event.when, model.now, wording.dates),
+          event_words(event, model.collection, wording.units),
+          event.by,
+          gone,
+          !gone && !std::holds_alternative<AnimalAdded>(event.details)};
+}
+
 }  // namespace
 
 TubView view_tub(const Model& model) {
@@ -116,20 +128,19 @@ TubView view_tub(const Model& model) {
   return view;
 }
 
-std::vector<RecordLine> view_records(const Model& model) {
+RecordLine view_record(const Model& model, const Event& event) {
+  const bool gone = taken_back(*model.tub->history).contains(event.id);
+  return record_line_of(model, event, gone);
+}
+
+std::vector<RecordLine> view_records(const Model& model, RecordFilter filter) {
   if (!model.tub || !model.tub->history) return {};
-  const auto& history = *model.tub->history;
-  std::set<EventId> stands;
-  for (const Event& event : standing(history)) stands.insert(event.id);
+  const auto gone = taken_back(*model.tub->history);
   std::vector<RecordLine> lines;
-  for (const Event& event : history) {
+  for (const Event& event : *model.tub->history) {
     if (std::holds_alternative<Retracted>(event.details)) continue;
-    const bool is_standing = stands.contains(event.id);
-    lines.push_back({event.id, mark_of(event.details),
-                     when_words(event.when, model.now, model.settings.wording.dates),
-                     event_words(event, model.collection, model.settings.wording.units), event.by,
-                     !is_standing,
-                     is_standing && !std::holds_alternative<AnimalAdded>(event.details)});
+    if (filter == RecordFilter::All || kind_of_record(event.details) == filter)
+      lines.push_back(record_line_of(model, event, gone.contains(event.id)));
   }
   std::ranges::reverse(lines);
   return lines;

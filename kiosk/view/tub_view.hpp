@@ -57,6 +57,9 @@ struct TubView {
 [[nodiscard]] TubView view_tub(const Model& model);
 
 /// Every record of the open animal, the latest first, retractions told beside what they took back.
-[[nodiscard]] std::vector<RecordLine> view_records(const Model& model);
+[[nodiscard]] std::vector<RecordLine> view_records(const Model& model,
+                                                   RecordFilter filter = RecordFilter::All);
+/// One of the open animal's.
+[[nodiscard]] RecordLine view_record(const Model& model, const Event& event);
 
 }  // namespace rackside::kiosk

@@ -2,12 +2,12 @@
 
 #include <fmt/format.h>
 
-#include <map>
 #include <memory>
 
 #include "labels/cards/wall_sheet.hpp"
 #include "labels/printer/lp_printer.hpp"
 #include "labels/program/commands.hpp"
+#include "labels/program/paper.hpp"
 #include "labels/program/print_options.hpp"
 
 namespace rackside {
@@ -18,16 +18,8 @@ struct CardOptions {
   PrintOptions print;
 };
 
-struct Paper {
-  double width;
-  double height;
-};
-
-const std::map<std::string, Paper> papers{
-    {"a4", {210, 297}}, {"a5", {148, 210}}, {"letter", {215.9, 279.4}}};
-
 int run(const CardOptions& options) {
-  const Paper paper = papers.at(options.paper);
+  const Paper paper = papers().at(options.paper);
   const auto sheet = plan_wall_sheet(paper.width, paper.height, {options.print.dots_per_inch});
   if (!sheet) return say(sheet.error());
   const PangoText text;

@@ -15,6 +15,8 @@ void add_read_command(CLI::App& app, Session& session, Job& job);
 void add_cards_command(CLI::App& app, Session& session, Job& job);
 void add_shelves_command(CLI::App& app, Session& session, Job& job);
 void add_badges_command(CLI::App& app, Session& session, Job& job);
+void add_handover_command(CLI::App& app, Session& session, Job& job);
+void add_returned_command(CLI::App& app, Session& session, Job& job);
 void add_calibrate_command(CLI::App& app, Session& session, Job& job);
 void add_printers_command(CLI::App& app, Session& session, Job& job);
 void add_sheets_command(CLI::App& app, Session& session, Job& job);

@@ -13,8 +13,8 @@ using namespace rackside;
 void add_commands(CLI::App& app, Session& session, Job& job) {
   for (const auto add :
        {add_sheet_command, add_batch_command, add_cards_command, add_shelves_command,
-        add_badges_command, add_proof_command, add_read_command, add_calibrate_command,
-        add_sheets_command, add_printers_command})
+        add_badges_command, add_handover_command, add_returned_command, add_proof_command,
+        add_read_command, add_calibrate_command, add_sheets_command, add_printers_command})
     add(app, session, job);
 }
 

@@ -41,10 +41,11 @@ std::vector<double> modulations(const Reflectances& measured, const Symbol& symb
   std::vector<double> list;
   for (const CodewordPlaces& codeword : codeword_places(version_of(symbol))) {
     double weakest = 100;
-    for (const SymbolPoint& place : codeword) {
-      const double value = measured[static_cast<std::size_t>(place.y * symbol.side + place.x)];
+    for (const ModulePlace place : codeword) {
+      const double value =
+          measured[static_cast<std::size_t>(place.row * symbol.side + place.column)];
       const double beyond =
-          symbol.is_dark(place.x, place.y) ? threshold - value : value - threshold;
+          symbol.is_dark(place.column, place.row) ? threshold - value : value - threshold;
       weakest = std::min(weakest, 200 * beyond / contrast);
     }
     list.push_back(weakest);

@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "labels/reader/finder_search.hpp"
-#include "labels/reader/symbol_layout.hpp"
+#include "labels/symbol/symbol_layout.hpp"
 #include "labels/reader/time_left.hpp"
 #include "labels/reader/warp.hpp"
 

@@ -4,7 +4,7 @@
 #include <string_view>
 
 #include "labels/reader/check_codewords.hpp"
-#include "labels/reader/symbol_layout.hpp"
+#include "labels/symbol/symbol_layout.hpp"
 
 namespace rackside {
 namespace {

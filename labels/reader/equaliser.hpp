@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "labels/reader/plane.hpp"
-#include "labels/reader/symbol_layout.hpp"
+#include "labels/symbol/symbol_layout.hpp"
 #include "labels/reader/warp.hpp"
 
 namespace rackside {

@@ -123,14 +123,6 @@ Reading report(const Attempt& attempt, const AimBox& box, bool finished) {
 
 }  // namespace
 
-AimBox aim_box(const Aim& aim, int width, int height) {
-  const int side = std::clamp(static_cast<int>(aim.side * height), 1, std::min(width, height));
-  const auto start = [side](double middle, int extent) {
-    return std::clamp(static_cast<int>(middle * extent) - side / 2, 0, extent - side);
-  };
-  return {start(aim.x, width), start(aim.y, height), side, side};
-}
-
 std::optional<Code> Reading::code() const {
   for (const Sighting& sighting : sightings)
     if (sighting.code) return *sighting.code;

@@ -4,18 +4,12 @@
 #include <optional>
 #include <vector>
 
-#include "labels/reader/aim.hpp"
+#include "labels/reader/aim_box.hpp"
 #include "labels/reader/sighting.hpp"
 #include "labels/reader/symbol_solver.hpp"
 #include "labels/reader/symptoms.hpp"
 
 namespace rackside {
-
-struct AimBox {
-  int left, top, width, height;  // px, inside the frame
-  [[nodiscard]] Point middle() const { return {left + width / 2.0, top + height / 2.0}; }
-};
-[[nodiscard]] AimBox aim_box(const Aim& aim, int width, int height);
 
 struct Reading {
   std::vector<Sighting> sightings;    // nearest to the aim first, corners in the frame

@@ -4,7 +4,7 @@
 #include <array>
 
 #include "labels/reader/grid_sampling.hpp"
-#include "labels/reader/symbol_layout.hpp"
+#include "labels/symbol/symbol_layout.hpp"
 #include "labels/reader/time_left.hpp"
 
 namespace rackside {

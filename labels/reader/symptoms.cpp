@@ -64,17 +64,6 @@ double glare_of(const ModuleSamples& samples, const Tones& tones, int side) {
 
 }  // namespace
 
-std::string_view guidance_words(Guidance guidance) {
-  switch (guidance) {
-    case Guidance::ComeCloser: return "come closer";
-    case Guidance::MoreLight: return "more light";
-    case Guidance::TiltIt: return "tilt it";
-    case Guidance::FaceIt: return "face the camera";
-    case Guidance::HoldStill: return "hold it still";
-  }
-  return "";
-}
-
 Symptoms measure(const Plane& plane, const Unread& unread) {
   const SymbolLayout& layout = symbol_layout(unread.version);
   const auto samples = sample_modules(plane, make_warp(unread.shape, layout.side), layout.side);

@@ -2,8 +2,8 @@
 // Why a symbol that is there cannot be read, from measurements on it.
 
 #include <optional>
-#include <string_view>
 
+#include "labels/reader/guidance.hpp"
 #include "labels/reader/symbol_solver.hpp"
 
 namespace rackside {
@@ -15,11 +15,6 @@ struct Symptoms {
   double glare = 0;      // part of the symbol that is brighter than its paper
   double squeeze = 1;    // shorter axis by longer: 0.5 is a tilt of 60 degrees
 };
-
-enum class Guidance { ComeCloser, MoreLight, TiltIt, FaceIt, HoldStill };
-
-/// Three words at most: "come closer", "more light", "tilt it", "face the camera", "hold it still".
-[[nodiscard]] std::string_view guidance_words(Guidance guidance);
 
 [[nodiscard]] Symptoms measure(const Plane& plane, const Unread& unread);
 /// A lone finder pattern tells the size only.

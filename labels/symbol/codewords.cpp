@@ -3,91 +3,42 @@
 namespace rackside {
 namespace {
 
-bool inside(int value, int from, int to) { return value >= from && value < to; }
-
-// Finder patterns with their separators and format information, timing patterns, and the one
-// alignment pattern of version 2 around module 18, 18.
-bool is_function_module(int x, int y, int side) {
-  if (x == 6 || y == 6) return true;
-  if (x < 9 && y < 9) return true;
-  if (x >= side - 8 && y < 9) return true;
-  if (x < 9 && y >= side - 8) return true;
-  return side == 25 && inside(x, 16, 21) && inside(y, 16, 21);
+const SymbolLayout& layout_of(SymbolVersion version) {
+  return symbol_layout(version == SymbolVersion::V1 ? 1 : 2);
 }
 
-// ISO/IEC 18004, table 10, with i the row and j the column.
-bool mask_inverts(unsigned mask, int j, int i) {
-  switch (mask) {
-    case 0: return (i + j) % 2 == 0;
-    case 1: return i % 2 == 0;
-    case 2: return j % 3 == 0;
-    case 3: return (i + j) % 3 == 0;
-    case 4: return (i / 2 + j / 3) % 2 == 0;
-    case 5: return i * j % 2 + i * j % 3 == 0;
-    case 6: return (i * j % 2 + i * j % 3) % 2 == 0;
-    default: return ((i + j) % 2 + i * j % 3) % 2 == 0;
-  }
+const SymbolLayout& layout_of(const Symbol& symbol) {
+  return symbol_layout(symbol.side == symbol_layout(1).side ? 1 : 2);
 }
 
-// Pairs of columns from the right, up and down in turn, passing over the timing column.
-std::vector<SymbolPoint> modules_in_order(int side) {
-  std::vector<SymbolPoint> places;
-  bool upward = true;
-  for (int right = side - 1; right > 0; right -= 2) {
-    if (right == 6) --right;
-    for (int step = 0; step < side; ++step) {
-      const int y = upward ? side - 1 - step : step;
-      for (const int x : {right, right - 1})
-        if (!is_function_module(x, y, side)) places.push_back({x, y});
-    }
-    upward = !upward;
-  }
-  return places;
+bool is_dark(const Symbol& symbol, ModulePlace place) {
+  return symbol.is_dark(place.column, place.row);
 }
 
 }  // namespace
 
 std::vector<CodewordPlaces> codeword_places(SymbolVersion version) {
-  const auto modules = modules_in_order(side_of(version));
+  const auto& modules = layout_of(version).bit_places;
   std::vector<CodewordPlaces> places(modules.size() / 8);
-  for (std::size_t i = 0; i < places.size() * 8; ++i) places[i / 8][i % 8] = modules[i];
+  for (std::size_t i = 0; i < modules.size(); ++i) places[i / 8][i % 8] = modules[i];
   return places;
 }
 
 std::vector<std::uint8_t> codewords_of(const Symbol& symbol) {
-  const unsigned mask = (format_information(symbol) ^ 0x5412u) >> 10 & 7u;
-  std::vector<std::uint8_t> values;
-  for (const CodewordPlaces& codeword :
-       codeword_places(symbol.side == 21 ? SymbolVersion::V1 : SymbolVersion::V2)) {
-    unsigned value = 0;
-    for (const SymbolPoint& place : codeword)
-      value = value << 1 | static_cast<unsigned>(symbol.is_dark(place.x, place.y) !=
-                                                 mask_inverts(mask, place.x, place.y));
-    values.push_back(static_cast<std::uint8_t>(value));
+  const int mask = static_cast<int>((format_information(symbol) ^ 0x5412u) >> 10 & 7u);
+  const auto& modules = layout_of(symbol).bit_places;
+  std::vector<std::uint8_t> values(modules.size() / 8);
+  for (std::size_t i = 0; i < modules.size(); ++i) {
+    const bool bit = is_dark(symbol, modules[i]) != mask_flips(mask, modules[i]);
+    values[i / 8] = static_cast<std::uint8_t>(values[i / 8] << 1 | (bit ? 1 : 0));
   }
   return values;
 }
 
 unsigned format_information(const Symbol& symbol) {
-  // Bits 14 to 0: along row 8 from the left, then up column 8, passing over the timing patterns.
-  constexpr std::array<SymbolPoint, 15> places{{{0, 8},
-                                                {1, 8},
-                                                {2, 8},
-                                                {3, 8},
-                                                {4, 8},
-                                                {5, 8},
-                                                {7, 8},
-                                                {8, 8},
-                                                {8, 7},
-                                                {8, 5},
-                                                {8, 4},
-                                                {8, 3},
-                                                {8, 2},
-                                                {8, 1},
-                                                {8, 0}}};
   unsigned bits = 0;
-  for (const SymbolPoint& place : places)
-    bits = bits << 1 | static_cast<unsigned>(symbol.is_dark(place.x, place.y));
+  for (const ModulePlace place : layout_of(symbol).format_places[0])
+    bits = bits << 1 | static_cast<unsigned>(is_dark(symbol, place));
   return bits;
 }
 

@@ -1,23 +1,17 @@
 #pragma once
-// Where the codewords stand in a symbol, and what they hold. The quality estimate needs to know
-// which modules one damaged spot takes from which codeword.
+// What the codewords of a symbol hold, and which modules one damaged spot takes from which of them.
 
 #include <array>
 #include <cstdint>
 #include <vector>
 
 #include "labels/symbol/symbol.hpp"
+#include "labels/symbol/symbol_layout.hpp"
 
 namespace rackside {
 
-struct SymbolPoint {
-  int x = 0;
-  int y = 0;
-  bool operator==(const SymbolPoint&) const = default;
-};
-
 /// The eight modules of one codeword, most significant bit first.
-using CodewordPlaces = std::array<SymbolPoint, 8>;
+using CodewordPlaces = std::array<ModulePlace, 8>;
 
 /// All codewords of a symbol in the order in which they stand there: 26 in version 1, 44 in
 /// version 2 (ISO/IEC 18004, 7.7.3). Left-over modules are not among them.

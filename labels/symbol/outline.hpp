@@ -4,10 +4,16 @@
 
 #include <vector>
 
-#include "labels/symbol/codewords.hpp"
 #include "labels/symbol/symbol.hpp"
 
 namespace rackside {
+
+/// Where lines between modules cross.
+struct SymbolPoint {
+  int x = 0;
+  int y = 0;
+  bool operator==(const SymbolPoint&) const = default;
+};
 
 /// Closed paths along the lines between modules, corners only, dark on the right hand. To be filled
 /// together.

@@ -52,8 +52,9 @@ void TableKiosk::start() {
 }
 
 void TableKiosk::does(const kiosk::Intent& intent) {
+  const EventId first = ids_.next_event();
   auto [model, effects] =
-      kiosk::update(std::move(model_), intent, {clock.now(), ids_.next_event()});
+      kiosk::update(std::move(model_), intent, {clock.now(), first, ids_.next_event()});
   model_ = std::move(model);
   for (const auto& effect : effects) {
     if (effects_wait)
@@ -90,6 +91,8 @@ void TableKiosk::run(const kiosk::Effect& effect) {
         table.does(kiosk::ForecastReady{one->forecast, one->density});
     }
     void operator()(const kiosk::TidyLog&) const {}
+    void operator()(const kiosk::WatchCamera&) const {}
+    void operator()(const kiosk::FindCameras&) const {}
     void operator()(const kiosk::MakeBatch& e) const {
       table.does(kiosk::TubsMade{
           make_batch(table.log, e.request, table.ids_, table.clock).map([](const Batch& made) {

@@ -1,7 +1,7 @@
 #include "tests/generators/drawn_symbols.hpp"
 
 #include "labels/reader/check_codewords.hpp"
-#include "labels/reader/symbol_layout.hpp"
+#include "labels/symbol/symbol_layout.hpp"
 
 namespace rackside::tests {
 namespace {

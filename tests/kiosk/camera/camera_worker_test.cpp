@@ -25,7 +25,7 @@ struct Setup {
     script = source.get();
     worker = std::make_unique<CameraWorker>(
         std::move(source), Aim{},
-        [this] {
+        [this](CameraWorker&) {
           const std::lock_guard lock(mutex);
           ++wakes;
           woken.notify_all();
@@ -82,6 +82,7 @@ TEST_CASE("the view has the newest frame, the box and what was read in it") {
   CHECK(*view.picture == shown.image);
   CHECK(view.box.width == 480);
   CHECK(view.read.size() == 1);
+  CHECK(view.code == shown.code);
   CHECK(view.our_codes == 1);
 }
 

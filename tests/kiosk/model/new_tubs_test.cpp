@@ -92,6 +92,13 @@ TEST_CASE("a number that is none is asked for again") {
   }
 }
 
+TEST_CASE("a count that went into the species is noticed") {
+  Desk desk;
+  desk.fill(NewTubField::Species, "180");
+  CHECK(desk.kiosk.notice() == "A species is written in letters.");
+  CHECK(desk.form().species.empty());
+}
+
 TEST_CASE("a scan in the middle of a word keeps the word") {
   Desk desk;
   const Code tub = desk.kiosk.house(3, "Kochiana brunnipes");

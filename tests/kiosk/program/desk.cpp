@@ -1,5 +1,7 @@
 #include "tests/kiosk/program/desk.hpp"
 
+#include <catch2/catch.hpp>
+
 #include <unistd.h>
 
 #include <algorithm>
@@ -84,7 +86,7 @@ void Desk::xdotool(std::vector<std::string> words) const {
 }
 
 void Desk::scan(const std::string& text) {
-  xdotool({"type", "--args", "1", "--delay", "4", text, "key", "Return"});
+  xdotool({"type", "--args", "1", "--delay", "1", text, "key", "Return"});
 }
 
 void Desk::type(const std::string& text) { xdotool({"type", "--delay", "120", text}); }
@@ -102,12 +104,13 @@ std::vector<std::string> Desk::told() const {
   return lines;
 }
 
-bool Desk::tells(const std::string& sentence, int times) const {
-  for (int i = 0; i < 400; ++i) {
+bool Desk::tells(const std::string& sentence, int times, std::chrono::seconds patience) const {
+  for (int i = 0; i < 20 * patience.count(); ++i) {
     const auto lines = told();
     if (std::ranges::count(lines, sentence) >= times) return true;
     std::this_thread::sleep_for(50ms);
   }
+  for (const std::string& line : told()) UNSCOPED_INFO("told: " << line);
   return false;
 }
 

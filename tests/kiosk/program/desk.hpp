@@ -1,6 +1,7 @@
 #pragma once
 // The real kiosk in a real window on a virtual display, worked by key strokes and clicks.
 
+#include <chrono>
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -35,7 +36,8 @@ class Desk {
   /// What the kiosk has told so far, a line each.
   [[nodiscard]] std::vector<std::string> told() const;
   /// Waits until it has told `sentence` `times` times in all; false when it does not in 20 seconds.
-  [[nodiscard]] bool tells(const std::string& sentence, int times = 1) const;
+  [[nodiscard]] bool tells(const std::string& sentence, int times = 1,
+                           std::chrono::seconds patience = std::chrono::seconds{20}) const;
   void picture(const std::string& name) const;
 
  private:

@@ -73,6 +73,16 @@ void tap(Desk& desk, const std::string& word) {
   desk.click(spot.x, spot.y);
 }
 
+// Scans a card, again where the tub was still being read or a busy machine tore the burst, as a
+// person would.
+bool card(Desk& desk, Action action, const std::string& sentence, int times = 1) {
+  for (int tries = 0; tries < 4; ++tries) {
+    desk.scan(action_code(action));
+    if (desk.tells(sentence, times, 4s)) return true;
+  }
+  return false;
+}
+
 std::vector<std::string> standing_kinds(const std::string& path, int animal) {
   auto log = SqliteLog::open(path, Access::Read).value();
   std::vector<std::string> kinds;
@@ -98,17 +108,13 @@ TEST_CASE("a round by scan, tap and card survives a power cut exactly as it was 
 
   desk->scan(tubs[1]);
   std::this_thread::sleep_for(300ms);
-  desk->scan(action_code(Action::ShedFound));
-  REQUIRE(desk->tells("Saved: shed found."));
-  desk->scan(action_code(Action::Undo));
-  REQUIRE(desk->tells("Undone. Both entries stay in the records."));
-  desk->scan(action_code(Action::Misted));
-  REQUIRE(desk->tells("Saved: misted."));
+  REQUIRE(card(*desk, Action::ShedFound, "Saved: shed found."));
+  REQUIRE(card(*desk, Action::Undo, "Undone. Both entries stay in the records."));
+  REQUIRE(card(*desk, Action::Misted, "Saved: misted."));
 
   desk->scan(tubs[2]);
   std::this_thread::sleep_for(300ms);
-  desk->scan(action_code(Action::Took));
-  REQUIRE(desk->tells("Saved: took."));
+  REQUIRE(card(*desk, Action::Took, "Saved: took."));
   desk->kill_kiosk();
 
   CHECK(standing_kinds(desk->log(), 0) == std::vector<std::string>{"offered"});
@@ -120,8 +126,7 @@ TEST_CASE("a round by scan, tap and card survives a power cut exactly as it was 
   desk->start_kiosk();
   desk->scan(tubs[3]);
   std::this_thread::sleep_for(500ms);
-  desk->scan(action_code(Action::Refused));
-  REQUIRE(desk->tells("Saved: refused.", 2));
+  REQUIRE(card(*desk, Action::Refused, "Saved: refused.", 2));
   desk->kill_kiosk();
   CHECK(standing_kinds(desk->log(), 3) == std::vector<std::string>{"offered"});
 
@@ -152,8 +157,7 @@ TEST_CASE("a person's typing and a foreign label do no harm to the real program"
   desk->key("Escape");
   desk->scan(tubs[4]);
   std::this_thread::sleep_for(300ms);
-  desk->scan(action_code(Action::WaterFilled));
-  REQUIRE(desk->tells("Saved: water filled."));
+  REQUIRE(card(*desk, Action::WaterFilled, "Saved: water filled."));
   desk->kill_kiosk();
   CHECK(standing_kinds(desk->log(), 4) == std::vector<std::string>{"water filled"});
 }
@@ -178,8 +182,7 @@ TEST_CASE("a printed label held before the camera opens its tub") {
               said) == 0);
   std::filesystem::rename(frame, desk->folder() / "frames" / "1.png");
   std::this_thread::sleep_for(3s);
-  desk->scan(action_code(Action::Misted));
-  REQUIRE(desk->tells("Saved: misted."));
+  REQUIRE(card(*desk, Action::Misted, "Saved: misted."));
   desk->kill_kiosk();
   CHECK(standing_kinds(desk->log(), 6) == std::vector<std::string>{"misted"});
 }
@@ -196,6 +199,5 @@ TEST_CASE("a second kiosk on the same log is told so and leaves the first alone"
   CHECK(std::ranges::count(said, '\n') == 1);
   desk->scan(tubs[0]);
   std::this_thread::sleep_for(300ms);
-  desk->scan(action_code(Action::Took));
-  CHECK(desk->tells("Saved: took."));
+  CHECK(card(*desk, Action::Took, "Saved: took."));
 }

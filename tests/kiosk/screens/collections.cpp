@@ -71,6 +71,32 @@ struct Shelf {
   }
 };
 
+constexpr const char* shelf_eye =
+    "/dev/v4l/by-id/usb-Long_Name_Optics_Shelf_Eye_1080p_SN0042-video-index0";
+
+// Setup's camera page, with `sight` in it if there is one.
+Model camera_page(const std::string& camera, const std::optional<kiosk::CameraSight>& sight,
+                  std::vector<std::string> plugged_in = {}) {
+  TableKiosk kiosk;
+  kiosk.start();
+  kiosk.does(kiosk::Show{ScreenName::Camera});
+  kiosk::Settings settings = kiosk.model().settings;
+  settings.camera = camera;
+  settings.aim = {0.45, 0.5, 0.7};
+  kiosk.does(kiosk::SetUp{settings});
+  kiosk.does(kiosk::CamerasFound{std::move(plugged_in)});
+  if (sight) kiosk.does(kiosk::CameraSeen{*sight});
+  return kiosk.model();
+}
+
+kiosk::CameraSight live_sight(int width, int height) {
+  kiosk::CameraSight sight{.camera = shelf_eye, .source = "camera Shelf Eye"};
+  sight.picture = 1;
+  sight.width = width;
+  sight.height = height;
+  return sight;
+}
+
 Model empty_room() {
   TableKiosk kiosk;
   kiosk.start();
@@ -158,6 +184,30 @@ const std::vector<Situation>& situations() {
          shelf.kiosk.does(kiosk::Record{Action::Undo});
          return shelf.show(ScreenName::Records);
        }},
+      {"records_meals",
+       [] {
+         Shelf shelf;
+         shelf.open_with_forecast();
+         shelf.kiosk.does(kiosk::Show{ScreenName::Records});
+         shelf.kiosk.does(kiosk::NextFilter{});
+         return shelf.kiosk.model();
+       }},
+      {"correct",
+       [] {
+         Shelf shelf;
+         shelf.open_with_forecast();
+         shelf.kiosk.does(kiosk::LookAt{shelf.kiosk.model().tub->history->back().id});
+         return shelf.kiosk.model();
+       }},
+      {"correct_signs",
+       [] {
+         Shelf shelf;
+         shelf.open_with_forecast();
+         shelf.kiosk.does(kiosk::Record{Action::DarkAbdomen});
+         shelf.kiosk.does(kiosk::LookAt{shelf.kiosk.model().tub->history->back().id});
+         shelf.kiosk.does(kiosk::CorrectDay{9});
+         return shelf.kiosk.model();
+       }},
       {"keypad",
        [] {
          Shelf shelf;
@@ -182,6 +232,25 @@ const std::vector<Situation>& situations() {
        }},
       {"drawer", [] { return Shelf{}.show(ScreenName::Drawer); }},
       {"setup", [] { return Shelf{}.show(ScreenName::Setup); }},
+      {"camera_none", [] { return camera_page("", std::nullopt); }},
+      {"camera_reads",
+       [] {
+         auto sight = live_sight(640, 480);
+         sight.code = tub_number(1);
+         sight.our_codes = 2;
+         sight.read = {{{{250, 180}, {340, 190}, {335, 280}, {245, 270}}}};
+         sight.unread = {{{{400, 100}, {470, 100}, {470, 170}, {400, 170}}}};
+         return camera_page(shelf_eye, sight, {shelf_eye});
+       }},
+      {"camera_lost",
+       [] {
+         auto sight = live_sight(1280, 720);
+         sight.trouble = "The camera does not answer. Plug it in again; it is then used at once.";
+         return camera_page(
+             shelf_eye, sight,
+             {"/dev/v4l/by-id/usb-A-video-index0", "/dev/v4l/by-id/usb-B-video-index0",
+              "/dev/v4l/by-id/usb-C-video-index0"});
+       }},
       {"new_tubs", [] { return Shelf{}.show(ScreenName::NewTubs); }},
       {"new_tubs_filled",
        [] {

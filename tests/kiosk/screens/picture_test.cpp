@@ -7,6 +7,7 @@
 #include "kiosk/draw/canvas.hpp"
 #include "kiosk/screens/screens.hpp"
 #include "tests/frame.hpp"
+#include "tests/generators/frames.hpp"
 #include "tests/kiosk/screens/collections.hpp"
 
 using namespace rackside;
@@ -41,16 +42,19 @@ struct Sheet {
 
 TEST_CASE("every screen draws something in every palette at every size, and the same thing twice") {
   const auto fonts = FontBook::open(running_program()).value();
+  Random random(3);
+  const auto camera = std::make_shared<const GreyImage>(
+      photograph(symbol_of("T4K79MWX", 1), {.clutter = 4}, random).image);
   const char* folder = std::getenv("RACKSIDE_PICTURES");
   const std::vector<std::pair<PaletteName, std::string>> palettes{
       {PaletteName::Day, "day"}, {PaletteName::Dusk, "dusk"}, {PaletteName::Night, "night"}};
   for (const Situation& situation : situations()) {
     const Model model = situation.model();
     for (const Panel& panel : panels()) {
-      const Scene scene = compose(model, panel, *fonts);
+      const kiosk::Scene scene = compose(model, panel, *fonts);
       for (const auto& [name, word] : palettes) {
         const Sheet sheet(panel);
-        Canvas canvas(sheet.renderer.get(), *fonts);
+        Canvas canvas(sheet.renderer.get(), *fonts, [&] { return camera; });
         canvas.draw(scene, palette(name), {});
         const auto ink = sheet.ink_pixels(palette(name).of(Ink::Paper));
         canvas.draw(scene, palette(name), {});

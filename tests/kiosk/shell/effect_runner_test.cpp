@@ -2,12 +2,10 @@
 
 #include "kiosk/shell/effect_runner.hpp"
 
-#include <condition_variable>
-#include <mutex>
-
 #include "core/clock/system_clock.hpp"
 #include "core/clock/system_ids.hpp"
 #include "core/store/sqlite_log.hpp"
+#include "tests/fakes/mailbox.hpp"
 #include "tests/fakes/temporary_folder.hpp"
 #include "tests/frame.hpp"
 #include "tests/generators/events.hpp"
@@ -17,40 +15,6 @@ using namespace rackside::tests;
 using namespace rackside::kiosk;
 
 namespace {
-
-// Waits for results as the loop does.
-class Mailbox {
- public:
-  IntentQueue queue{[this] {
-    const std::lock_guard lock(mutex_);
-    woken_ = true;
-    changed_.notify_one();
-  }};
-
-  /// The next result of this kind; others are passed over.
-  template <class Kind>
-  Kind wait_for() {
-    for (;;) {
-      for (; !intents_.empty(); intents_.erase(intents_.begin()))
-        if (const auto* found = std::get_if<Kind>(&intents_.front())) {
-          Kind result = *found;
-          intents_.erase(intents_.begin());
-          return result;
-        }
-      std::unique_lock lock(mutex_);
-      changed_.wait(lock, [this] { return woken_; });
-      woken_ = false;
-      lock.unlock();
-      for (Intent& intent : queue.take()) intents_.push_back(std::move(intent));
-    }
-  }
-
- private:
-  std::mutex mutex_;
-  std::condition_variable changed_;
-  bool woken_ = false;
-  std::vector<Intent> intents_;
-};
 
 Draft draft(std::int64_t order, Details details) {
   return Draft{.id = event_number(order),
@@ -67,6 +31,7 @@ struct Machine {
   SystemClock clock;
   SystemIds ids{clock};
   Mailbox mailbox;
+  CameraEye eye{mailbox.queue, [](const std::string&) { return nullptr; }};
   std::vector<LabelContent> labels;
   Result<PrintOutcome> outcome = failure(ErrorKind::NotFound, "There is no printer.");
   std::optional<EffectRunner> runner;
@@ -79,7 +44,7 @@ struct Machine {
       return outcome;
     };
     runner.emplace(EffectRunner::Needs{std::move(writing), std::move(reading), clock, ids,
-                                       mailbox.queue,
+                                       mailbox.queue, eye,
                                        [](const Settings&) { return Result<void>{}; }, print,
                                        [] { return PrintersFound{}; }, [] {}});
     runner->run(SaveDrafts{{draft(1, AnimalAdded{.key = "a"})}});

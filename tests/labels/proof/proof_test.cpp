@@ -26,9 +26,9 @@ QualityEstimate with_weak_codewords(int count, double reflectance, SymbolVersion
   Reflectances measured = perfect(symbol);
   const auto places = codeword_places(version);
   for (int i = 0; i < count; ++i) {
-    const SymbolPoint place = places[static_cast<std::size_t>(i)][3];
-    const bool dark = symbol.is_dark(place.x, place.y);
-    measured[static_cast<std::size_t>(place.y * symbol.side + place.x)] =
+    const ModulePlace place = places[static_cast<std::size_t>(i)][3];
+    const bool dark = symbol.is_dark(place.column, place.row);
+    measured[static_cast<std::size_t>(place.row * symbol.side + place.column)] =
         dark ? reflectance : 0.9 - reflectance;
   }
   return estimate_quality(measured, symbol);

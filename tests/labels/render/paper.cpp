@@ -36,6 +36,15 @@ PaperSize paper_size(const std::string& pdf) {
   return size;
 }
 
+std::string text_on_paper(const std::string& pdf, int page_number) {
+  const Document document = open(pdf);
+  const Page page(poppler_document_get_page(document.get(), page_number));
+  char* text = poppler_page_get_text(page.get());
+  std::string copy(text);
+  g_free(text);
+  return copy;
+}
+
 GreyImage seen_on_paper(const std::string& pdf, int page_number, const Box& box,
                         int dots_per_inch) {
   const Document document = open(pdf);

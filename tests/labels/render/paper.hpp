@@ -15,6 +15,8 @@ struct PaperSize {
 };
 
 [[nodiscard]] PaperSize paper_size(const std::string& pdf);
+/// What stands on a page, line by line from top to bottom.
+[[nodiscard]] std::string text_on_paper(const std::string& pdf, int page);
 /// The part `box` (millimetres) of a page, `dots_per_inch` pixels an inch.
 [[nodiscard]] GreyImage seen_on_paper(const std::string& pdf, int page, const Box& box,
                                       int dots_per_inch);

@@ -47,7 +47,8 @@ TEST_CASE("a symbol has the codewords of its version and every one has its own m
     const int side = side_of(version);
     std::vector<int> uses(static_cast<std::size_t>(side * side));
     for (const auto& codeword : codeword_places(version))
-      for (const auto& place : codeword) ++uses[static_cast<std::size_t>(place.y * side + place.x)];
+      for (const auto& place : codeword)
+        ++uses[static_cast<std::size_t>(place.row * side + place.column)];
     CHECK(std::ranges::count(uses, 1) == static_cast<long>(codeword_places(version).size() * 8));
     CHECK(std::ranges::count(uses, 0) + std::ranges::count(uses, 1) == side * side);
   }

@@ -1,4 +1,4 @@
-#include "labels/reader/symbol_layout.hpp"
+#include "labels/symbol/symbol_layout.hpp"
 
 #include <cstdlib>
 

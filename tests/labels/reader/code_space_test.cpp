@@ -1,7 +1,7 @@
-#include "labels/reader/symbol_layout.hpp"
+#include "labels/reader/code_space.hpp"
 
 #include "labels/reader/check_codewords.hpp"
-#include "labels/reader/code_space.hpp"
+#include "labels/symbol/symbol_layout.hpp"
 #include "tests/frame.hpp"
 #include "tests/generators/symbols.hpp"
 
