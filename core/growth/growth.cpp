@@ -42,7 +42,7 @@ const std::optional<Millimetres>& measure_of(const GrowthStep& step, Measure wha
   return what == Measure::LegSpan ? step.leg_span : step.carapace;
 }
 
-Growth between(Measure what, std::span<const GrowthStep> steps, std::size_t from, std::size_t to) {
+GrowthBetween between(Measure what, std::span<const GrowthStep> steps, std::size_t from, std::size_t to) {
   const double whole = measure_of(steps[to], what)->value / measure_of(steps[from], what)->value;
   const double ratio = std::pow(whole, 1.0 / static_cast<double>(to - from));
   return {from, to, ratio, ratio >= least_ratio && ratio <= most_ratio};
@@ -66,8 +66,8 @@ std::vector<GrowthStep> growth_of(std::vector<Event> events) {
   return steps;
 }
 
-std::vector<Growth> growth_in(Measure what, std::span<const GrowthStep> steps) {
-  std::vector<Growth> growth;
+std::vector<GrowthBetween> growth_in(Measure what, std::span<const GrowthStep> steps) {
+  std::vector<GrowthBetween> growth;
   std::optional<std::size_t> last;
   for (std::size_t i = 0; i < steps.size(); ++i) {
     const auto& measure = measure_of(steps[i], what);
@@ -81,7 +81,7 @@ std::vector<Growth> growth_in(Measure what, std::span<const GrowthStep> steps) {
 std::optional<GrowthSummary> summarise_growth(Measure what, std::span<const GrowthStep> steps) {
   GrowthSummary summary;
   double log_growth = 0;
-  for (const Growth& growth : growth_in(what, steps)) {
+  for (const GrowthBetween& growth : growth_in(what, steps)) {
     if (!growth.plausible) continue;
     const auto moults = static_cast<int>(growth.to - growth.from);
     summary.moults += moults;

@@ -26,17 +26,17 @@ struct GrowthStep {
 [[nodiscard]] std::vector<GrowthStep> growth_of(std::vector<Event> events);
 
 /// Growth in one measure from one step to a later one.
-struct Growth {
+struct GrowthBetween {
   std::size_t from = 0;  // index of the steps
   std::size_t to = 0;
   double ratio = 1;       // a moult: over more than one, the geometric mean
   bool plausible = true;  // else one of the two measures, or its unit, is probably wrong
 
-  bool operator==(const Growth&) const = default;
+  bool operator==(const GrowthBetween&) const = default;
 };
 
 /// From each measured step to the next measured one.
-[[nodiscard]] std::vector<Growth> growth_in(Measure what, std::span<const GrowthStep> steps);
+[[nodiscard]] std::vector<GrowthBetween> growth_in(Measure what, std::span<const GrowthStep> steps);
 
 /// Length at each moult grows by the cube root of two where the volume doubles (Przibram & Megusar
 /// 1912, from memory).

@@ -35,8 +35,10 @@ class Reader {
       apply(overview_.collection, event);
       apply(overview_.rules, event);
       apply(overview_.climate, event);
+      apply(overview_.air, event);
       apply(overview_.cover, event);
     }
+    keep_since(overview_.air, as_of_.utc - air_days_shown);
     overview_.last_round = last_round(room_, kiosk_);
     forecaster_.begin(std::exchange(room_, {}), as_of_);
   }

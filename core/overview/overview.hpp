@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "core/care/rule_book.hpp"
+#include "core/climate/air_days.hpp"
 #include "core/climate/room_climate.hpp"
 #include "core/collection/collection.hpp"
 #include "core/cover/cover_book.hpp"
@@ -21,6 +22,7 @@ struct Overview {
   Collection collection;
   RuleBook rules;
   RoomClimate climate;
+  AirDays air;  // of the days before
   CoverBook cover;
   std::map<AnimalId, Forecast> forecasts;  // of the living
   std::optional<Round> last_round;         // at this log's kiosk, ended or not

@@ -40,7 +40,7 @@ Effects enter_keypad(Model& model) {
 }
 
 Effects enter_find(Model& model) {
-  const auto found = found_tubs(model.collection, model.find_words);
+  const auto found = found_tubs(model.collection, model.find_words, model.plan);
   if (found.size() == 1) return open_tub(model, found.front()->code);
   return {};
 }
@@ -57,6 +57,8 @@ Effects on_typed(Model& model, const std::string& character, const Stamp&) {
     if (model.keypad.size() == code_length) return enter_keypad(model);
   } else if (model.screen == ScreenName::Pin) {
     type_pin(model, character);
+  } else if (model.screen == ScreenName::Number && model.number && character.size() == 1) {
+    type_number(model, character[0]);
   } else if (model.screen == ScreenName::Words && model.asking) {
     type_answer(*model.asking, character);
   } else if (model.screen == ScreenName::Find) {
@@ -70,6 +72,7 @@ Effects on_typed(Model& model, const std::string& character, const Stamp&) {
 void on_erase(Model& model) {
   model.notice.reset();
   if (model.screen == ScreenName::Keypad) erase_character(model.keypad);
+  if (model.screen == ScreenName::Number && model.number) erase_character(model.number->typed);
   if (model.screen == ScreenName::Find) erase_character(model.find_words);
   if (model.screen == ScreenName::Pin && model.pin) erase_character(model.pin->digits);
   if (model.screen == ScreenName::Words && model.asking) erase_character(model.asking->text);
@@ -77,6 +80,7 @@ void on_erase(Model& model) {
 
 Effects on_enter(Model& model, const Stamp& stamp) {
   if (model.screen == ScreenName::Keypad) return enter_keypad(model);
+  if (model.screen == ScreenName::Number) return enter_number(model, stamp);
   if (model.screen == ScreenName::Find) return enter_find(model);
   if (model.screen == ScreenName::Pin) return enter_pin(model);
   if (model.screen == ScreenName::Words) return answer(model, stamp);

@@ -13,6 +13,7 @@
 #include "core/overview/round_so_far.hpp"
 #include "core/people/pin.hpp"
 #include "kiosk/model/camera_page.hpp"
+#include "kiosk/model/number_question.hpp"
 #include "kiosk/model/question.hpp"
 #include "kiosk/settings/settings.hpp"
 
@@ -28,6 +29,11 @@ enum class ScreenName {
   Records,
   Drawer,
   Setup,
+  Map,
+  Weeks,
+  Air,
+  Growth,
+  Number,
   Words,
   NewTubs,
   Correct,
@@ -56,6 +62,22 @@ struct Close {
 struct OpenTub {
   Code code;
   bool operator==(const OpenTub&) const = default;
+};
+/// The map of this rack, from this shelf on; an empty shelf is the first. None: all racks.
+struct OpenRack {
+  std::optional<std::string> rack;
+  std::string shelf;
+  bool operator==(const OpenRack&) const = default;
+};
+/// These words in the search, instead of what was there.
+struct LookFor {
+  std::string words;
+  bool operator==(const LookFor&) const = default;
+};
+/// A number is to be typed.
+struct AskNumber {
+  NumberQuestion question;
+  bool operator==(const AskNumber&) const = default;
 };
 /// The next page of the tiles, on panels that do not hold all of them.
 struct TurnTiles {
@@ -283,13 +305,13 @@ struct Tick {
 };
 
 using Intent =
-    std::variant<Record, Show, Close, OpenTub, TurnTiles, NextResident, Shift, Ask, AnswerWith,
-                 Typed, Erase, Enter, Turn, TakeBack, LookAt, CorrectTo, CorrectDay, NextFilter,
-                 SetOut, EndRound, NextValue, MakeTubs, SetUp, LookForCameras, PickPerson,
-                 StepAside, OpenPerson, GiveAccess, EndAccess, ChangePin, Leave, CodeRead,
-                 LabelRefused, ReaderSays, CameraSeen, CamerasFound, RosterLoaded, OverviewReady,
-                 ForecastReady, HistoryLoaded, Saved, PinFound, PinChecked, PinKept, Stop, TubsMade,
-                 LabelsPrinted, PrintersFound, SettingsKept, Tick>;
+    std::variant<Record, Show, Close, OpenTub, OpenRack, LookFor, AskNumber, TurnTiles,
+                 NextResident, Shift, Ask, AnswerWith, Typed, Erase, Enter, Turn, TakeBack, LookAt,
+                 CorrectTo, CorrectDay, NextFilter, SetOut, EndRound, NextValue, MakeTubs, SetUp,
+                 LookForCameras, PickPerson, StepAside, OpenPerson, GiveAccess, EndAccess, ChangePin,
+                 Leave, CodeRead, LabelRefused, ReaderSays, CameraSeen, CamerasFound, RosterLoaded,
+                 OverviewReady, ForecastReady, HistoryLoaded, Saved, PinFound, PinChecked, PinKept,
+                 Stop, TubsMade, LabelsPrinted, PrintersFound, SettingsKept, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {

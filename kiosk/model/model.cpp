@@ -1,57 +1,10 @@
 #include "kiosk/model/model.hpp"
 
 #include <algorithm>
-#include <cctype>
 
 #include "core/collection/place.hpp"
 
 namespace rackside::kiosk {
-namespace {
-
-std::string lower(std::string_view text) {
-  std::string result;
-  for (const char c : text)
-    result += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-  return result;
-}
-
-std::vector<std::string> split_words(std::string_view text) {
-  std::vector<std::string> words;
-  std::string word;
-  for (const char c : lower(text) + ' ') {
-    if (c != ' ') {
-      word += c;
-    } else if (!word.empty()) {
-      words.push_back(std::move(word));
-      word.clear();
-    }
-  }
-  return words;
-}
-
-// Everything about a tub that somebody might look for, in lower case, a blank before every word.
-std::string findable(const Collection& collection, const EnclosureState& enclosure) {
-  std::string text = ' ' + std::string(enclosure.code.text()) + ' ' + format_place(enclosure.place);
-  for (const AnimalId& id : enclosure.residents) {
-    const AnimalState& animal = *collection.animal(id);
-    text += ' ' + animal.species + ' ' + animal.common_name + ' ' + animal.key;
-  }
-  std::ranges::replace(text, ',', ' ');
-  return lower(text) + ' ';
-}
-
-// A word is found where one begins with it. A single letter that is not the one being typed just
-// now means itself: "rack b shelf 2".
-std::vector<std::string> patterns(std::string_view typed) {
-  auto words = split_words(typed);
-  for (std::size_t i = 0; i < words.size(); ++i) {
-    const bool itself = words[i].size() == 1 && i + 1 < words.size();
-    words[i] = ' ' + words[i] + (itself ? " " : "");
-  }
-  return words;
-}
-
-}  // namespace
 
 std::optional<Notice> telling(const Model& model) {
   if (model.notice || model.reader_says.empty()) return model.notice;
@@ -74,17 +27,11 @@ std::vector<const EnclosureState*> walking_order(const Collection& collection) {
   return tubs;
 }
 
-std::vector<const EnclosureState*> found_tubs(const Collection& collection,
-                                              std::string_view words) {
-  const auto wanted = patterns(words);
-  if (wanted.empty()) return {};
-  auto tubs = walking_order(collection);
-  std::erase_if(tubs, [&](const EnclosureState* tub) {
-    const std::string text = findable(collection, *tub);
-    return !std::ranges::all_of(
-        wanted, [&](const std::string& word) { return text.find(word) != std::string::npos; });
-  });
-  return tubs;
+std::vector<std::string> racks_in(const Collection& collection) {
+  std::vector<std::string> racks;
+  for (const EnclosureState* tub : walking_order(collection))
+    if (racks.empty() || racks.back() != tub->place.rack) racks.push_back(tub->place.rack);
+  return racks;
 }
 
 }  // namespace rackside::kiosk

@@ -29,11 +29,26 @@ struct Notice {
 /// What the undo line offers to take back.
 struct UndoOffer {
   EventId event;
-  AnimalId animal;
+  std::optional<AnimalId> animal;  // none: a reading of the room
   std::optional<Code> enclosure;
   std::string what;  // "refused"
   std::string by;    // whose entry it is
   bool operator==(const UndoOffer&) const = default;
+};
+
+/// A number that is being typed.
+struct NumberPage {
+  NumberQuestion question;
+  std::string typed;
+  std::optional<EventId> draft;  // handed to the store; what was typed stays until it is saved
+  bool operator==(const NumberPage&) const = default;
+};
+
+/// Where on the map one is.
+struct MapPage {
+  std::optional<std::string> rack;   // none: all racks
+  std::optional<std::string> shelf;  // to begin with; none: where the last tub is, or the first
+  bool operator==(const MapPage&) const = default;
 };
 
 /// What is being answered in words, and how far.
@@ -103,6 +118,7 @@ struct Model {
   std::map<AnimalId, Forecast> forecasts;
   RuleBook rules;
   RoomClimate climate;
+  AirDays air;
 
   DayPlan plan;  // as things stand; made anew when the round screen comes up
   bool plan_stale = false;
@@ -113,6 +129,9 @@ struct Model {
   std::optional<Code> awaited;  // scanned, unknown here, looked for in the log just now
   std::string keypad;           // characters of a half-entered code
   std::string find_words;       // what is looked for
+  std::optional<NumberPage> number;
+  MapPage map;
+  std::optional<Code> last_tub;  // that was open
   std::optional<Asking> asking;
   BatchRequest new_tubs;  // the form, half filled or not
   bool making_tubs = false;
@@ -146,9 +165,19 @@ inline constexpr std::chrono::minutes idle_return{5};
 /// Rackside's own place for a tub in the lists: walking order, then code.
 [[nodiscard]] std::vector<const EnclosureState*> walking_order(const Collection& collection);
 
-/// The tubs whose code, species, common name, key or place have a word that begins with each
-/// of `words`, in walking order. No words: none.
+/// The tubs whose code, species, common name, key, place or state have a word that begins with
+/// each of `words`, in walking order. No words: none. States are those of `plan`: the condition
+/// ("premoult", "hardening", "on its back"), "due", "overdue", "wait", "leave alone", "urgent"; and
+/// "empty".
 [[nodiscard]] std::vector<const EnclosureState*> found_tubs(const Collection& collection,
-                                                            std::string_view words);
+                                                            std::string_view words,
+                                                            const DayPlan& plan = {});
+
+/// Every rack on which a tub stands, in walking order; "" is the place of those without one.
+[[nodiscard]] std::vector<std::string> racks_in(const Collection& collection);
+
+/// The prey that an offer to the open tub's animal is recorded with: what the plan says, or what
+/// would be usual where it only waits for its day. None where nothing is to be offered.
+[[nodiscard]] std::optional<PreyPlan> prey_offered(const Model& model);
 
 }  // namespace rackside::kiosk

@@ -41,8 +41,13 @@ Guard guard_of_screen(const Model& model, ScreenName screen) {
     case ScreenName::Records:
     case ScreenName::Correct:
     case ScreenName::Drawer:
+    case ScreenName::Map:
+    case ScreenName::Weeks:
+    case ScreenName::Air:
+    case ScreenName::Growth:
     case ScreenName::Who:
     case ScreenName::Pin: return Guard::Open;
+    case ScreenName::Number: return Guard::Entry;
     case ScreenName::NewTubs: return Guard::Keepers;
     case ScreenName::Setup:
     case ScreenName::Camera:
@@ -64,6 +69,9 @@ struct GuardOf {
   Guard operator()(const Show& i) const { return guard_of_screen(model, i.screen); }
   Guard operator()(const Close&) const { return Guard::Open; }
   Guard operator()(const OpenTub&) const { return Guard::Open; }
+  Guard operator()(const OpenRack&) const { return Guard::Open; }
+  Guard operator()(const LookFor&) const { return Guard::Open; }
+  Guard operator()(const AskNumber&) const { return Guard::Entry; }
   Guard operator()(const TurnTiles&) const { return Guard::Open; }
   Guard operator()(const NextResident&) const { return Guard::Open; }
   Guard operator()(const Shift&) const { return here(); }

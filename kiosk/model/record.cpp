@@ -46,7 +46,29 @@ Draft draft_for(const Model& model, const Stamp& stamp, Details details) {
                .note = {}};
 }
 
-std::string what_was(const Details& details) {
+Draft about_the_room(const Model& model, const Stamp& stamp, EventId target) {
+  return Draft{.id = stamp.fresh,
+               .by = model.by,
+               .when = When{stamp.now, Precision::Exact},
+               .animal = {},
+               .enclosure = {},
+               .details = Retracted{target},
+               .note = {}};
+}
+
+// Whether it is a reading of the room, or takes one back; then what is known of the air follows.
+bool changes_air(Model& model, const Event& event) {
+  if (event.animal) return false;
+  const AirDays before = model.air;
+  apply(model.air, event);
+  if (const auto* retracted = std::get_if<Retracted>(&event.details))
+    forget(model.air, retracted->target);
+  if (model.air == before) return false;
+  model.climate = climate_of(model.air);
+  return true;
+}
+
+std::string what_was(const Details& details, Units units) {
   if (const auto* looked = std::get_if<Looked>(&details))
     return looked->signs.empty() ? "nothing unusual" : format_signs(looked->signs);
   if (const auto* offered = std::get_if<Offered>(&details)) {
@@ -54,7 +76,17 @@ std::string what_was(const Details& details) {
       if (std::get<Offered>(*details_of(action)).outcome == offered->outcome)
         return std::string(action_word(action));
   }
-  return std::string(kind_name(details));
+  const std::string number = number_words(details, units);
+  return number.empty() ? std::string(kind_name(details)) : number;
+}
+
+// The plan knows what is in the forceps; nobody has to type it.
+void name_prey(const Model& model, Offered& offered) {
+  const auto prey = prey_offered(model);
+  if (!prey) return;
+  offered.prey = prey->kind;
+  offered.count = prey->count;
+  offered.size = prey->size;
 }
 
 void remember(Model& model, const Event& event) {
@@ -74,9 +106,9 @@ void after_retraction(Model& model, const Event& event) {
 }
 
 void after_record(Model& model, const Event& event) {
-  const std::string what = what_was(event.details);
+  const std::string what = what_was(event.details, model.rules.collection.wording.units);
   tell(model, Tone::Done, fmt::format("Saved: {}.", what));
-  model.undo = UndoOffer{event.id, *event.animal, event.enclosure, what, event.by};
+  model.undo = UndoOffer{event.id, event.animal, event.enclosure, what, event.by};
 }
 
 }  // namespace
@@ -91,12 +123,15 @@ Effects record(Model& model, Action action, const Stamp& stamp) {
     tell(model, Tone::Problem, *reason);
     return {};
   }
-  const Details details = *details_of(action);
+  Details details = *details_of(action);
+  if (auto* offered = std::get_if<Offered>(&details)) name_prey(model, *offered);
   if (bounced(model, details, stamp)) return {};
   return save(model, draft_for(model, stamp, details));
 }
 
 Effects take_back(Model& model, EventId event, const Stamp& stamp) {
+  const bool of_the_room = model.undo && model.undo->event == event && !model.undo->animal;
+  if (of_the_room && model.saving.empty()) return save(model, about_the_room(model, stamp, event));
   if (!model.tub || !model.saving.empty()) return {};
   return save(model, draft_for(model, stamp, Retracted{event}));
 }
@@ -111,7 +146,8 @@ Effects on_saved(Model& model, const Saved& saved, const Stamp& stamp) {
   for (const Event& event : *saved.events) {
     remember(model, event);
     note_for_round(model, event);
-    if (!event.animal) {
+    if (model.number && model.number->draft == event.id) model.number.reset();
+    if (!event.animal && !changes_air(model, event)) {
       for (Effect& effect : on_people_event(model, event, stamp))
         effects.push_back(std::move(effect));
       continue;
@@ -121,7 +157,7 @@ Effects on_saved(Model& model, const Saved& saved, const Stamp& stamp) {
       after_retraction(model, event);
     else
       after_record(model, event);
-    if (model.tub && model.tub->animal == event.animal && model.tub->history)
+    if (event.animal && model.tub && model.tub->animal == event.animal && model.tub->history)
       effects.push_back(ForecastAnimal{*event.animal, *model.tub->history});
   }
   return effects;

@@ -15,10 +15,6 @@ Effects on_action_card(Model& model, const Code& code, const Stamp& stamp) {
   return record(model, *action, stamp);
 }
 
-std::string not_for_this(const Code& code) {
-  return fmt::format("This is a {}. Scan the code on a tub.", kind_word(code.kind()));
-}
-
 }  // namespace
 
 Effects on_code(Model& model, std::string_view text, const Stamp& stamp) {
@@ -31,9 +27,8 @@ Effects on_code(Model& model, std::string_view text, const Stamp& stamp) {
     case CodeKind::Enclosure: return open_tub(model, *code);
     case CodeKind::Action: return on_action_card(model, *code, stamp);
     case CodeKind::Person: return on_badge(model, *code, stamp);
-    case CodeKind::Shelf: break;
+    case CodeKind::Shelf: return open_shelf(model, *code);
   }
-  tell(model, Tone::Problem, not_for_this(*code));
   return {};
 }
 
@@ -46,6 +41,8 @@ Effects open_tub(Model& model, const Code& code) {
     return {LoadRoster{}};
   }
   model.awaited.reset();
+  model.last_tub = code;
+  model.map.shelf.reset();
   model.notice.reset();
   model.undo.reset();
   go_to(model, ScreenName::Tub);

@@ -51,6 +51,19 @@ void take_round(Model& model, std::optional<RoundSoFar> round);
 void on_erase(Model& model);
 [[nodiscard]] Effects on_enter(Model& model, const Stamp& stamp);
 
+// number.cpp: a number is typed
+void ask_number(Model& model, const NumberQuestion& question);
+void type_number(Model& model, char c);
+[[nodiscard]] Effects enter_number(Model& model, const Stamp& stamp);
+/// "leg span 54 mm", "24.3 °C, rack A"; empty for what is no number.
+[[nodiscard]] std::string number_words(const Details& details, Units units);
+
+// map.cpp: the racks as they stand
+/// The map at the tub that was open last, or at the only rack there is; else all racks.
+void show_map(Model& model);
+void open_rack(Model& model, const OpenRack& at);
+[[nodiscard]] Effects open_shelf(Model& model, const Code& code);
+
 // camera.cpp: setup's camera page
 /// The live picture begins and ends with the page.
 [[nodiscard]] Effects follow_screen(Model& model, ScreenName before);

@@ -8,8 +8,13 @@ namespace {
 // Not come back to: a keypad whose code was opened, a start that was made, a question that
 // was answered.
 bool passing(ScreenName screen) {
-  return screen == ScreenName::Keypad || screen == ScreenName::Carry || screen == ScreenName::Who ||
-         screen == ScreenName::Pin;
+  return screen == ScreenName::Keypad || screen == ScreenName::Carry ||
+         screen == ScreenName::Number || screen == ScreenName::Who || screen == ScreenName::Pin;
+}
+
+bool stands_on_plan(ScreenName screen) {
+  return screen == ScreenName::Round || screen == ScreenName::Carry || screen == ScreenName::Find ||
+         screen == ScreenName::Map;
 }
 
 void arrive(Model& model, ScreenName screen) {
@@ -22,7 +27,7 @@ void arrive(Model& model, ScreenName screen) {
     model.trail.clear();
     model.tub.reset();
   }
-  if (screen == ScreenName::Round || screen == ScreenName::Carry) refresh_plan(model);
+  if (stands_on_plan(screen)) refresh_plan(model);
 }
 
 }  // namespace

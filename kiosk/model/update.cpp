@@ -17,8 +17,24 @@ struct Step {
 
   Effects operator()(const Record& i) const { return record(model, i.action, stamp); }
   Effects operator()(const Show& i) const {
-    go_to(model, i.screen);
+    if (i.screen == ScreenName::Map)
+      show_map(model);
+    else
+      go_to(model, i.screen);
     if (i.screen == ScreenName::Setup) return {FindPrinters{}};
+    return {};
+  }
+  Effects operator()(const OpenRack& i) const {
+    open_rack(model, i);
+    return {};
+  }
+  Effects operator()(const LookFor& i) const {
+    model.find_words = i.words;
+    go_to(model, ScreenName::Find);
+    return {};
+  }
+  Effects operator()(const AskNumber& i) const {
+    ask_number(model, i.question);
     return {};
   }
   Effects operator()(const Close&) const {

@@ -9,6 +9,7 @@ namespace {
 constexpr std::string_view ellipsis = "…";
 constexpr double stroke_mm = 0.45;
 constexpr double accent_edge_mm = 0.9;
+constexpr double least_tile_words_mm = 2.25;  // read by the hand that taps
 
 // Bytes of the UTF-8 character that ends at the end of `text`.
 std::size_t last_character(std::string_view text) {
@@ -133,7 +134,7 @@ void Composer::slip(const Box& box, Weight weight) {
 }
 
 void Composer::tile(const Box& box, Mark mark_shape, std::string_view word, Intent intent,
-                    Weight weight) {
+                    Weight weight, const std::vector<std::string>& below) {
   slip(box, weight);
   const Ink ink = weight == Weight::First ? Ink::OnAccent : Ink::Text;
   const Ink ground = weight == Weight::First ? Ink::Accent : Ink::Slip;
@@ -142,11 +143,15 @@ void Composer::tile(const Box& box, Mark mark_shape, std::string_view word, Inte
   const auto lines = broken(word, words, inside.width);
   const double text_height =
       line_height(words) * static_cast<double>(std::min<std::size_t>(lines.size(), 2));
-  Box below = inside.take_bottom(text_height);
+  const Style small = style_with_capital(least_tile_words_mm, Face::Regular, panel_, metrics_);
+  Box details = inside.take_bottom(line_height(small) * static_cast<double>(below.size()));
+  for (const std::string& line : below)
+    text(details.take_top(line_height(small)), line, small, ink, Align::Left, ground);
+  Box word_box = inside.take_bottom(text_height);
   const double side = std::min({inside.height - mm(0.6), inside.width, mm(9)});
   mark(mark_shape, {inside.x, inside.y, side, side}, ink);
   for (std::size_t i = 0; i < lines.size() && i < 2; ++i)
-    text(below.take_top(line_height(words)), lines[i], words, ink, Align::Left, ground);
+    text(word_box.take_top(line_height(words)), lines[i], words, ink, Align::Left, ground);
   touch(box, word, std::move(intent));
 }
 
@@ -155,6 +160,16 @@ void Composer::key(const Box& box, std::string_view word, Intent intent, Weight 
   const bool first = weight == Weight::First;
   text(box.inset(mm(1)), word, style(Step::Instruction, Face::Bold),
        first ? Ink::OnAccent : Ink::Text, Align::Middle, first ? Ink::Accent : Ink::Slip);
+  touch(box, word, std::move(intent));
+}
+
+void Composer::titled_key(const Box& box, std::string_view word, std::string_view detail,
+                          Intent intent) {
+  slip(box, Weight::Plain);
+  Box inside = box.inset(mm(2));
+  text(inside.take_top(inside.height * 0.55), word, style(Step::Species, Face::Bold), Ink::Text,
+       Align::Left, Ink::Slip);
+  text(inside, detail, style(Step::Record), Ink::Text, Align::Left, Ink::Slip);
   touch(box, word, std::move(intent));
 }
 

@@ -53,8 +53,11 @@ class Composer {
                                                 double width) const;
 
   /// A place to touch, with its mark and word.
+  /// `below` are small lines under the word.
   void tile(const Box& box, Mark mark, std::string_view word, Intent intent,
-            Weight weight = Weight::Plain);
+            Weight weight = Weight::Plain, const std::vector<std::string>& below = {});
+  /// A place to touch with a word and what there is to say about it, a line each.
+  void titled_key(const Box& box, std::string_view word, std::string_view detail, Intent intent);
   /// A place to touch with words only, one line.
   void key(const Box& box, std::string_view word, Intent intent, Weight weight = Weight::Plain);
   /// A place to touch that draws nothing of its own.

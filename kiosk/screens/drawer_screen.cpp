@@ -17,6 +17,9 @@ struct Slot {
 };
 
 constexpr std::array slots{
+    Slot{ScreenName::Map, Mark::Housed, "shelf map"},
+    Slot{ScreenName::Weeks, Mark::Moult, "weeks ahead"},
+    Slot{ScreenName::Air, Mark::Climate, "room air"},
     Slot{ScreenName::Find, Mark::Looked, "find"},
     Slot{ScreenName::Keypad, Mark::Written, "type a code"},
     Slot{ScreenName::NewTubs, Mark::Arrived, "new tubs"},

@@ -94,6 +94,49 @@ void page_keys(Composer& composer, Box& box, const Pages& pages) {
                 composer.style(Step::Record, Face::Code), Ink::Soft, Align::Middle);
 }
 
+double heading_height(const Composer& composer) { return composer.mm(least_target_mm + gap_mm); }
+
+void turning_heading(Composer& composer, Box& box, std::string_view title, std::string_view detail,
+                     const Pages& pages, const std::vector<KeyRow>& more) {
+  Box line = box.take_top(composer.mm(least_target_mm));
+  box.take_top(composer.mm(gap_mm));
+  composer.key(line.take_left(composer.mm(22)), "back", Close{});
+  line.take_left(composer.mm(3));
+  const int here = static_cast<int>(pages.page);
+  std::vector<KeyRow> keys = more;
+  if (pages.count > 1) {
+    keys.push_back({"up", Turn{here - 1}});
+    keys.push_back({"down", Turn{here + 1}});
+  }
+  const double width = composer.mm(18);
+  Box row = line.take_right(static_cast<double>(keys.size()) * (width + composer.mm(gap_mm)));
+  for (const KeyRow& key : keys) {
+    row.take_left(composer.mm(gap_mm));
+    composer.key(row.take_left(width), key.word, key.intent, key.weight);
+  }
+  line.take_right(composer.mm(1));
+  composer.text(line.take_top(line.height * 0.52), title,
+                composer.style(Step::Species, Face::Bold));
+  std::string words(detail);
+  if (pages.count > 1)
+    words += fmt::format("{}{}/{}", words.empty() ? "" : ", ", pages.page + 1, pages.count);
+  composer.text(line, words, composer.style(Step::Record), Ink::Soft);
+}
+
+void undo_line(Composer& composer, Box& box, const Model& model) {
+  const auto notice = telling(model);
+  if (!notice) return;
+  Box line = box.take_bottom(composer.mm(least_target_mm));
+  box.take_bottom(composer.mm(gap_mm));
+  composer.rule(line, Ink::Text);
+  if (model.undo) {
+    composer.key(line.take_right(composer.mm(26)), "undo", Record{Action::Undo});
+    line.take_right(composer.mm(gap_mm));
+  }
+  line.take_top(composer.mm(1));
+  composer.fitted(line, notice->sentence, Face::Bold, 3.8, 2.6, 2);
+}
+
 double tub_row_height(const Composer& composer) { return composer.mm(least_target_mm); }
 
 void tub_rows(Composer& composer, Box box, const std::vector<TubLine>& lines, const Pages& pages) {
@@ -123,9 +166,15 @@ std::size_t rows_in(const Box& box, double row) {
   return static_cast<std::size_t>(std::max(1.0, std::floor(box.height / row)));
 }
 
-void tub_list(Composer& composer, Box box, const std::vector<TubLine>& lines, int page_wanted) {
-  const Pages pages = pages_of(lines.size(), rows_in(box, tub_row_height(composer)), page_wanted);
+void tub_list(Composer& composer, Box box, const Model& model,
+              const std::vector<const EnclosureState*>& tubs) {
+  Pages pages = pages_of(tubs.size(), rows_in(box, tub_row_height(composer)), model.list_page);
   page_keys(composer, box, pages);
+  // Only what is shown is worked out: one letter finds thousands.
+  std::vector<TubLine> lines;
+  for (std::size_t i = pages.first; i < std::min(tubs.size(), pages.first + pages.rows); ++i)
+    lines.push_back(tub_line(model, *tubs[i]));
+  pages.first = 0;
   tub_rows(composer, box, lines, pages);
 }
 

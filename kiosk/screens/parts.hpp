@@ -44,11 +44,21 @@ struct Pages {
 /// Keys to turn pages, down the right of `box`; takes nothing when there is one page.
 void page_keys(Composer& composer, Box& box, const Pages& pages);
 
+/// The way back, a title, and the keys to turn pages, all in one row: for screens that need every
+/// millimetre below. `more` are keys beside those that turn.
+void turning_heading(Composer& composer, Box& box, std::string_view title, std::string_view detail,
+                     const Pages& pages, const std::vector<KeyRow>& more = {});
+[[nodiscard]] double heading_height(const Composer& composer);
+
+/// The notice with the way to undo what was saved; takes nothing when there is neither.
+void undo_line(Composer& composer, Box& box, const Model& model);
+
 /// Tubs as rows to touch.
 void tub_rows(Composer& composer, Box box, const std::vector<TubLine>& lines, const Pages& pages);
 [[nodiscard]] double tub_row_height(const Composer& composer);
 /// As many of the tubs as fit, with keys to turn pages.
-void tub_list(Composer& composer, Box box, const std::vector<TubLine>& lines, int page_wanted);
+void tub_list(Composer& composer, Box box, const Model& model,
+              const std::vector<const EnclosureState*>& tubs);
 [[nodiscard]] std::size_t rows_in(const Box& box, double row);
 
 /// The moult strip, into the whole of `box`.

@@ -18,6 +18,11 @@ void compose_keypad(Composer& composer, const Model& model);
 void compose_find(Composer& composer, const Model& model);
 void compose_drawer(Composer& composer, const Model& model);
 void compose_setup(Composer& composer, const Model& model);
+void compose_map(Composer& composer, const Model& model);
+void compose_weeks(Composer& composer, const Model& model);
+void compose_air(Composer& composer, const Model& model);
+void compose_growth(Composer& composer, const Model& model);
+void compose_number(Composer& composer, const Model& model);
 void compose_camera(Composer& composer, const Model& model);
 void compose_words(Composer& composer, const Model& model);
 void compose_new_tubs(Composer& composer, const Model& model);
@@ -43,6 +48,11 @@ inline constexpr std::array screens{
     ScreenRow{ScreenName::Records, "records", compose_records},
     ScreenRow{ScreenName::Drawer, "the drawer", compose_drawer},
     ScreenRow{ScreenName::Setup, "setup", compose_setup},
+    ScreenRow{ScreenName::Map, "shelf map", compose_map},
+    ScreenRow{ScreenName::Weeks, "weeks ahead", compose_weeks},
+    ScreenRow{ScreenName::Air, "room air", compose_air},
+    ScreenRow{ScreenName::Growth, "growth", compose_growth},
+    ScreenRow{ScreenName::Number, "a number", compose_number},
     ScreenRow{ScreenName::Camera, "camera", compose_camera},
     ScreenRow{ScreenName::Words, "an answer", compose_words},
     ScreenRow{ScreenName::NewTubs, "new tubs", compose_new_tubs},

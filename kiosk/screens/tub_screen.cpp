@@ -62,6 +62,15 @@ void state_block(Composer& composer, Box& box, const TubView& view) {
   if (view.caution) composer.paragraph(box, *view.caution, also, 2);
 }
 
+// The strip is one cycle of a life that is told behind it.
+void way_to_growth(Composer& composer, const Box& strip) {
+  if (strip.height < composer.mm(least_target_mm)) return;
+  const Style words = composer.style(Step::Caption, Face::Bold);
+  composer.text({strip.x, strip.y, strip.width, composer.line_height(words)}, "growth ›", words,
+                Ink::Accent, Align::Right);
+  composer.touch(strip, "growth", Show{ScreenName::Growth});
+}
+
 void why_and_strip(Composer& composer, Box box, const TubView& view) {
   const Style small = composer.style(Step::Caption);
   const double line = composer.line_height(small);
@@ -77,6 +86,7 @@ void why_and_strip(Composer& composer, Box box, const TubView& view) {
   const double most = composer.mm(50);
   if (box.height > most) box.take_top(box.height - most);
   moult_strip(composer, box, *view.strip);
+  way_to_growth(composer, box);
 }
 
 struct Grid {
@@ -112,7 +122,7 @@ void tile_grid(Composer& composer, const Box& box, const TubView& view, int want
   for (std::size_t i = 0; i < per_page && first + i < view.tiles.size(); ++i) {
     const Tile& tile = view.tiles[first + i];
     composer.tile(place(i), tile.mark, tile.word, Record{tile.action},
-                  tile.first ? Weight::First : Weight::Plain);
+                  tile.first ? Weight::First : Weight::Plain, tile.below);
   }
   if (!all) composer.tile(place(grid.places() - 1), Mark::None, "more", TurnTiles{});
 }

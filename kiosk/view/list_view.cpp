@@ -30,11 +30,4 @@ TubLine tub_line(const Model& model, const EnclosureState& enclosure) {
   return line;
 }
 
-std::vector<TubLine> view_found(const Model& model) {
-  std::vector<TubLine> lines;
-  for (const EnclosureState* tub : found_tubs(model.collection, model.find_words))
-    lines.push_back(tub_line(model, *tub));
-  return lines;
-}
-
 }  // namespace rackside::kiosk

@@ -21,6 +21,5 @@ struct TubLine {
 };
 
 [[nodiscard]] TubLine tub_line(const Model& model, const EnclosureState& enclosure);
-[[nodiscard]] std::vector<TubLine> view_found(const Model& model);
 
 }  // namespace rackside::kiosk

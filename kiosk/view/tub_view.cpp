@@ -9,6 +9,7 @@
 #include "core/collection/place.hpp"
 #include "core/event/words.hpp"
 #include "core/words/dates.hpp"
+#include "core/words/sentences.hpp"
 #include "kiosk/view/event_words.hpp"
 #include "kiosk/view/record_filter.hpp"
 #include "kiosk/view/tiles.hpp"
@@ -45,6 +46,16 @@ std::string who_words(const AnimalState& animal) {
   return text;
 }
 
+// On the tile that would record it, so that nobody records what was not in the forceps.
+void name_prey(TubView& view, const Model& model) {
+  const auto prey = prey_offered(model);
+  const auto took = std::ranges::find(view.tiles, Action::Took, &Tile::action);
+  if (!prey || took == view.tiles.end()) return;
+  took->below.push_back(count_of(prey->count, prey->kind));
+  if (prey->size)
+    took->below.push_back(about_length_words(*prey->size, model.rules.collection.wording.units));
+}
+
 void fill_living(TubView& view, const Model& model, const AnimalState& animal) {
   const auto found = model.forecasts.find(animal.id);
   const Forecast* forecast = found == model.forecasts.end() ? nullptr : &found->second;
@@ -65,7 +76,8 @@ void fill_living(TubView& view, const Model& model, const AnimalState& animal) {
   const auto& order = tile_order(model.tub->tiles_for);
   for (std::size_t i = 0; i < order.size(); ++i)
     view.tiles.push_back(
-        {order[i], mark_of(order[i]), std::string(action_word(order[i])), i < first_tiles});
+        {order[i], mark_of(order[i]), std::string(action_word(order[i])), i < first_tiles, {}});
+  name_prey(view, model);
   if (enclosure.residents.size() > 1)
     view.neighbours =
         fmt::format("{} of {} here", model.tub->shown + 1, enclosure.residents.size());

@@ -27,6 +27,7 @@ struct Tile {
   Mark mark = Mark::None;
   std::string word;
   bool first = false;
+  std::vector<std::string> below;  // "2 crickets", "8 mm": what an offer is recorded with
   bool operator==(const Tile&) const = default;
 };
 

@@ -85,6 +85,35 @@ TEST_CASE("finding takes words in any order, from species, key, place and code")
   CHECK(kiosk.model().tub->code == tub);
 }
 
+TEST_CASE("finding takes states, as the day's plan has them") {
+  TableKiosk kiosk;
+  const Code fed = kiosk.house(1, "Kochiana brunnipes");
+  const Code hungry = kiosk.house(2, "Kochiana brunnipes");
+  const Code moulting = kiosk.house(3, "Kochiana brunnipes");
+  const Code empty = kiosk.house(4, "Kochiana brunnipes");
+  kiosk.happened(fed, 1, Offered{Outcome::Took, "cricket"});
+  kiosk.happened(hungry, 30, Offered{Outcome::Took, "cricket"});
+  kiosk.happened(moulting, 0.1, Looked{{Sign::OnItsBack}});
+  kiosk.happened(empty, 1, Died{});
+  kiosk.start();
+  kiosk.does(kiosk::Show{ScreenName::Find});
+  const auto found = [&](std::string_view words) {
+    std::vector<Code> codes;
+    for (const auto* tub : kiosk::found_tubs(kiosk.model().collection, words, kiosk.model().plan))
+      codes.push_back(tub->code);
+    return codes;
+  };
+  CHECK(found("feeding due") == std::vector{hungry});
+  CHECK(found("overdue") == std::vector{hungry});
+  CHECK(found("on its back") == std::vector{moulting});
+  CHECK(found("leave alone") == std::vector{moulting});
+  CHECK(found("empty") == std::vector{empty});
+  CHECK(found("wait kochiana") == std::vector{fed});
+  kiosk.does(kiosk::LookFor{"on its back"});
+  kiosk.does(kiosk::Enter{});
+  CHECK(kiosk.model().tub->code == moulting);
+}
+
 TEST_CASE("erasing takes whole characters") {
   TableKiosk kiosk;
   kiosk.start();

@@ -126,3 +126,28 @@ TEST_CASE("every record carries who, when and where") {
   CHECK(event.enclosure == open.tub);
   CHECK(event.number > 0);
 }
+
+TEST_CASE("an offer is recorded with the prey that the plan says") {
+  TableKiosk kiosk;
+  const Code tub = kiosk.house(1, "Neoholothele incei");
+  kiosk.happened(tub, 30, Offered{Outcome::Took, "roach", 1, Millimetres{12}});
+  kiosk.start();
+  kiosk.scans(tub);
+  const auto planned = prey_offered(kiosk.model());
+  REQUIRE(planned);
+  CHECK(planned->kind == "roach");
+  kiosk.scans_card(Action::Took);
+  const auto& written = std::get<Offered>(kiosk.model().tub->history->back().details);
+  CHECK(written == Offered{Outcome::Took, planned->kind, planned->count, planned->size});
+}
+
+TEST_CASE("where nothing is to be offered, an offer is recorded without prey") {
+  TableKiosk kiosk;
+  const Code tub = kiosk.house(1, "Neoholothele incei");
+  kiosk.happened(tub, 1, Moulted{});
+  kiosk.start();
+  kiosk.scans(tub);
+  CHECK_FALSE(prey_offered(kiosk.model()));
+  kiosk.does(kiosk::Record{Action::Refused});
+  CHECK(std::get<Offered>(kiosk.model().tub->history->back().details) == Offered{Outcome::Refused});
+}

@@ -1,5 +1,6 @@
 // What a scan does, whatever is open.
 
+#include "core/code/code_of_name.hpp"
 #include "tests/fakes/table_kiosk.hpp"
 #include "tests/frame.hpp"
 #include "tests/generators/events.hpp"
@@ -78,9 +79,25 @@ TEST_CASE("a code of the wrong kind for the moment is named") {
   for (char last = '1'; !shelf; ++last)
     shelf = make_code(CodeKind::Shelf, std::string("00000") + last);
   kiosk.scans(*shelf);
-  CHECK(kiosk.notice() == "This is a shelf. Scan the code on a tub.");
+  CHECK(kiosk.notice() == "No tub of this collection stands on this shelf.");
   kiosk.scans_card(Action::Refused);
   CHECK(kiosk.notice() == "Scan a tub first, then the card. Nothing was recorded.");
+}
+
+TEST_CASE("a scanned shelf opens the map there") {
+  TableKiosk kiosk;
+  kiosk.house(1, "Kochiana brunnipes", {"A", "1", "1"});
+  const Code there = kiosk.house(2, "Kochiana brunnipes", {"Kellerregal links", "12", "3"});
+  kiosk.start();
+  kiosk.scans(code_of_shelf("Kellerregal links", "12"));
+  CHECK(kiosk.model().screen == ScreenName::Map);
+  CHECK(kiosk.model().map == kiosk::MapPage{"Kellerregal links", "12"});
+  // A tub that is opened from there is where the map stands when one comes back.
+  kiosk.does(kiosk::OpenTub{there});
+  kiosk.does(kiosk::Close{});
+  CHECK(kiosk.model().screen == ScreenName::Map);
+  CHECK(kiosk.model().last_tub == there);
+  CHECK(kiosk.model().map == kiosk::MapPage{"Kellerregal links", std::nullopt});
 }
 
 TEST_CASE("the tub of an animal that died says so and takes no records") {
