@@ -42,7 +42,8 @@ const std::optional<Millimetres>& measure_of(const GrowthStep& step, Measure wha
   return what == Measure::LegSpan ? step.leg_span : step.carapace;
 }
 
-GrowthBetween between(Measure what, std::span<const GrowthStep> steps, std::size_t from, std::size_t to) {
+GrowthBetween between(Measure what, std::span<const GrowthStep> steps, std::size_t from,
+                      std::size_t to) {
   const double whole = measure_of(steps[to], what)->value / measure_of(steps[from], what)->value;
   const double ratio = std::pow(whole, 1.0 / static_cast<double>(to - from));
   return {from, to, ratio, ratio >= least_ratio && ratio <= most_ratio};

@@ -304,14 +304,13 @@ struct Tick {
   bool operator==(const Tick&) const = default;
 };
 
-using Intent =
-    std::variant<Record, Show, Close, OpenTub, OpenRack, LookFor, AskNumber, TurnTiles,
-                 NextResident, Shift, Ask, AnswerWith, Typed, Erase, Enter, Turn, TakeBack, LookAt,
-                 CorrectTo, CorrectDay, NextFilter, SetOut, EndRound, NextValue, MakeTubs, SetUp,
-                 LookForCameras, PickPerson, StepAside, OpenPerson, GiveAccess, EndAccess, ChangePin,
-                 Leave, CodeRead, LabelRefused, ReaderSays, CameraSeen, CamerasFound, RosterLoaded,
-                 OverviewReady, ForecastReady, HistoryLoaded, Saved, PinFound, PinChecked, PinKept,
-                 Stop, TubsMade, LabelsPrinted, PrintersFound, SettingsKept, Tick>;
+using Intent = std::variant<
+    Record, Show, Close, OpenTub, OpenRack, LookFor, AskNumber, TurnTiles, NextResident, Shift, Ask,
+    AnswerWith, Typed, Erase, Enter, Turn, TakeBack, LookAt, CorrectTo, CorrectDay, NextFilter,
+    SetOut, EndRound, NextValue, MakeTubs, SetUp, LookForCameras, PickPerson, StepAside, OpenPerson,
+    GiveAccess, EndAccess, ChangePin, Leave, CodeRead, LabelRefused, ReaderSays, CameraSeen,
+    CamerasFound, RosterLoaded, OverviewReady, ForecastReady, HistoryLoaded, Saved, PinFound,
+    PinChecked, PinKept, Stop, TubsMade, LabelsPrinted, PrintersFound, SettingsKept, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {

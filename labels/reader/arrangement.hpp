@@ -5,9 +5,9 @@
 #include <vector>
 
 #include "labels/reader/finder_search.hpp"
-#include "labels/symbol/symbol_layout.hpp"
 #include "labels/reader/time_left.hpp"
 #include "labels/reader/warp.hpp"
+#include "labels/symbol/symbol_layout.hpp"
 
 namespace rackside {
 

@@ -7,8 +7,8 @@
 #include <vector>
 
 #include "labels/reader/plane.hpp"
-#include "labels/symbol/symbol_layout.hpp"
 #include "labels/reader/warp.hpp"
+#include "labels/symbol/symbol_layout.hpp"
 
 namespace rackside {
 

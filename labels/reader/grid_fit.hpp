@@ -4,8 +4,8 @@
 #include <array>
 
 #include "labels/reader/grid_sampling.hpp"
-#include "labels/symbol/symbol_layout.hpp"
 #include "labels/reader/time_left.hpp"
+#include "labels/symbol/symbol_layout.hpp"
 
 namespace rackside {
 
