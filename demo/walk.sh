@@ -64,5 +64,21 @@ scan "https://example.org/not-ours"
 picture 6-foreign "a label that is not one of ours"
 xdotool key Escape
 picture 7-back "back on the round"
+if [ "$size" = 1280x800 ]; then
+  # Where the keys are on a panel of this size.
+  drawer() { tap 1100 745; }
+  drawer
+  picture 8-drawer "what is not needed on every walk"
+  tap 220 220
+  picture 9-map "the racks as they stand"
+  xdotool key Escape
+  sleep 0.3
+  tap 640 220
+  picture 10-weeks "the weeks ahead"
+  xdotool key Escape
+  sleep 0.3
+  tap 1060 220
+  picture 11-air "the air in the room"
+fi
 say "told, in order:"
 sed 's/^/  /' "$told"

@@ -10,7 +10,9 @@
 namespace rackside {
 namespace {
 
-const NormalPoints<15> premoult_points(3.2);
+// Fewer leave waves in the forecast: a day on which a sign was seen shows once for every length.
+constexpr std::size_t premoult_lengths = 41;
+const NormalPoints<premoult_lengths> premoult_points(3.2);
 
 class Enumeration {
  public:
@@ -125,8 +127,9 @@ class Enumeration {
   Observed observed_;
   Cells cells_;
   UnseenMoults unseen_;
-  std::array<double, 15> stretch_{};  // factor of each length of premoult to its median
-  std::vector<double> until_now_;     // likelihood of all steps, premoult beginning before the k-th
+  std::array<double, premoult_lengths>
+      stretch_{};                  // factor of each length of premoult to its median
+  std::vector<double> until_now_;  // likelihood of all steps, premoult beginning before the k-th
 };
 
 }  // namespace

@@ -66,18 +66,25 @@ struct Beginning {
   [[nodiscard]] double below(double elapsed) const { return mixture_cdf(length, noise, elapsed); }
 };
 
+// The length is known by the part of the span; within a part the beginnings stand closer, so that
+// the forecast has no waves that are only those of the parts.
+constexpr std::size_t places_in_part = 3;
+
 std::vector<Beginning> beginnings(const Character& character, const RunningCycle& cycle) {
   const double span = cycle.start_latest - cycle.start_earliest;
   const auto& by_part = character.length_by_part;
-  const double width = span / static_cast<double>(std::max<std::size_t>(1, by_part.size())) /
+  const std::size_t places = by_part.size() * places_in_part;
+  const double width = span / static_cast<double>(std::max<std::size_t>(1, places)) /
                        std::exp(character.length[0].mean);
   const double noise = width * width / 12;  // delta method
   if (by_part.empty() || cycle.from_arrival) return {{cycle.start(), 1, noise, character.length}};
   std::vector<Beginning> list;
-  for (std::size_t i = 0; i < by_part.size(); ++i)
-    list.push_back({cycle.start_earliest +
-                        span * (static_cast<double>(i) + 0.5) / static_cast<double>(by_part.size()),
-                    by_part[i].weight, noise, by_part[i].length});
+  for (std::size_t i = 0; i < places; ++i) {
+    const SpanPart& part = by_part[i / places_in_part];
+    list.push_back(
+        {cycle.start_earliest + span * (static_cast<double>(i) + 0.5) / static_cast<double>(places),
+         part.weight / places_in_part, noise, part.length});
+  }
   return list;
 }
 

@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include "kiosk/screens/parts.hpp"
 #include "kiosk/screens/screens.hpp"
@@ -7,6 +8,8 @@
 
 namespace rackside::kiosk {
 namespace {
+
+constexpr std::size_t most_reasons = 3;
 
 void state_block(Composer& composer, Box& box, const TubView& view) {
   composer.rule(box);
@@ -40,15 +43,34 @@ void way_to_growth(Composer& composer, const Box& strip) {
   composer.touch(strip, "growth", Show{ScreenName::Growth});
 }
 
+// Every reason gets a line while there is room, in order; then those that are too long for theirs a
+// second one.
+std::vector<std::size_t> lines_for_each(const Composer& composer,
+                                        const std::vector<std::string>& texts, Style style,
+                                        double width, std::size_t room) {
+  std::vector<std::size_t> shares(std::min(texts.size(), most_reasons), 0);
+  for (std::size_t round = 1; round <= 2; ++round)
+    for (std::size_t i = 0; i < shares.size(); ++i)
+      if (room > 0 && composer.broken(texts[i], style, width).size() >= round) {
+        ++shares[i];
+        --room;
+      }
+  return shares;
+}
+
 void why_and_strip(Composer& composer, Box box, const TubView& view) {
   const Style small = composer.style(Step::Caption);
   const double line = composer.line_height(small);
   const double strip = view.strip ? composer.mm(21) : 0;
   const auto room = static_cast<std::size_t>(std::max(0.0, (box.height - strip) / line));
-  const std::size_t shown = std::min({view.why.size(), room, std::size_t{3}});
-  Box why = box.take_bottom(line * static_cast<double>(shown));
-  for (std::size_t i = 0; i < shown; ++i)
-    composer.text(why.take_top(line), view.why[i], small, Ink::Soft);
+  const auto shares = lines_for_each(composer, view.why, small, box.width, room);
+  const std::size_t lines = std::accumulate(shares.begin(), shares.end(), std::size_t{0});
+  Box why = box.take_bottom(line * static_cast<double>(lines));
+  for (std::size_t i = 0; i < shares.size(); ++i) {
+    if (shares[i] == 0) continue;
+    Box part = why.take_top(line * static_cast<double>(shares[i]));
+    composer.paragraph(part, view.why[i], small, shares[i], Ink::Soft);
+  }
   if (!view.strip || box.height < composer.mm(14)) return;
   box.take_top(composer.mm(1));
   box.take_bottom(composer.mm(1));

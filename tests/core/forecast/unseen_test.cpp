@@ -112,9 +112,9 @@ class Histories {
   }
 
   Phases to_come(double moult) const {
-    static const NormalPoints<15> lengths(3.2);
+    static const NormalPoints<41> lengths(3.2);
     Phases sum;
-    for (std::size_t k = 0; k < 15; ++k) {
+    for (std::size_t k = 0; k < lengths.z.size(); ++k) {
       const double turn = moult - premoult_days(lengths.z[k], moult - cycle_.start());
       Phases part = open(cycle_.start(), character_.length[0].mean, -1, turn);
       if (turn <= now_) part.premoult = part.all *= in_premoult(turn, now_ + 1);
@@ -123,10 +123,10 @@ class Histories {
     return sum;
   }
   Phases moulted(std::size_t cell) const {
-    static const NormalPoints<15> lengths(3.2);
+    static const NormalPoints<41> lengths(3.2);
     const double moult = cells_.cells[cell].middle();
     Phases sum;
-    for (std::size_t k = 0; k < 15; ++k) {
+    for (std::size_t k = 0; k < lengths.z.size(); ++k) {
       const double turn = moult - premoult_days(lengths.z[k], moult - cycle_.start());
       const double before = open(cycle_.start(), character_.length[0].mean, -1, turn).all *
                             in_premoult(turn, moult) * unnoticed(moult);
