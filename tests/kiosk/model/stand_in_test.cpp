@@ -84,3 +84,21 @@ TEST_CASE("half an answer about one tub is none about another") {
   kiosk.does(Ask{AskWrong{kiosk.other_tub}});
   CHECK(kiosk.model().asking->text.empty());
 }
+
+TEST_CASE("a badge opens the kiosk on the days of its cover, and else says which they are") {
+  for (const int begins_in : {1, 0, -9}) {
+    StaffedKiosk kiosk;
+    const Day first = kiosk.clock.now().day() + std::chrono::days{begins_in};
+    kiosk.sets(CoverPlanned{"Oskar", first, first + std::chrono::days{7}, {}});
+    kiosk.start();
+    kiosk.scans_badge("Oskar");
+    INFO("begins in " << begins_in << " days: " << kiosk.notice());
+    CHECK((kiosk.model().by == "Oskar") == (begins_in == 0));
+    if (begins_in > 0) CHECK_THAT(kiosk.notice(), Catch::Matchers::StartsWith("Your cover begins"));
+    if (begins_in < 0) CHECK_THAT(kiosk.notice(), Catch::Matchers::StartsWith("Your cover ended"));
+    kiosk.does(PickPerson{"Oskar"});
+    CHECK((kiosk.model().by == "Oskar") == (begins_in == 0));
+    kiosk.scans_badge("Ines");
+    CHECK(kiosk.model().by == "Ines");
+  }
+}
