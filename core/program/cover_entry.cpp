@@ -8,6 +8,7 @@
 #include "core/cover/cover_rules.hpp"
 #include "core/cover/days.hpp"
 #include "core/event/words.hpp"
+#include "core/people/people.hpp"
 #include "core/program/cover_words.hpp"
 #include "core/store/sqlite_log.hpp"
 
@@ -30,8 +31,9 @@ Draft draft_of(const CoverWords& words, Desk& desk, Details details, std::string
                .note = std::move(note)};
 }
 
-Result<int> write(LogStore& log, Desk& desk, Draft draft, const std::string& sentence) {
-  const auto written = log.append({std::move(draft)}, desk.clock.now().utc);
+Result<int> write(LogStore& log, Desk& desk, std::vector<Draft> drafts,
+                  const std::string& sentence) {
+  const auto written = log.append(std::move(drafts), desk.clock.now().utc);
   if (!written) return tl::unexpected(written.error());
   fmt::print("{}\n", sentence);
   return done;
@@ -71,6 +73,25 @@ Result<std::optional<Code>> tub_named(LogStore& log, const std::string& typed) {
   return *code;
 }
 
+// The access that whoever stands in has to be given; none where their badge opens the kiosk for
+// all those days already, and where there is no keeper: then everything is open to everybody.
+Result<std::optional<PersonAdded>> access_for(LogStore& log, const CoverPlanned& planned,
+                                              Day today) {
+  auto events = log.read_kinds(roster_kinds());
+  if (!events) return tl::unexpected(events.error());
+  const People people = fold_people(*std::move(events));
+  if (!people.has_keeper(today)) return std::nullopt;
+  const Person* person = people.named(planned.who);
+  if (person == nullptr) {
+    const auto name = new_name(people, planned.who);
+    if (!name) return tl::unexpected(name.error());
+    return PersonAdded{planned.who, Role::Assistant, planned.to};
+  }
+  const bool open = badge_state(*person, planned.to) == BadgeState::Open;
+  if (person->role == Role::Keeper || open) return std::nullopt;
+  return PersonAdded{person->name, person->role, planned.to};
+}
+
 }  // namespace
 
 Result<Cover> cover_asked_for(const CoverBook& book, const std::string& who, Day day) {
@@ -91,8 +112,15 @@ Result<int> plan_new_cover(const CoverWords& words, Desk& desk) {
     return tl::unexpected(can.error());
   if (auto known = check_racks(**log, planned->racks); !known) return tl::unexpected(known.error());
   const Cover cover{{}, planned->who, planned->from, planned->to, planned->racks, {}};
-  return write(**log, desk, draft_of(words, desk, *planned),
-               fmt::format("Saved: {} stands in {}.", cover.who, cover_words(cover)));
+  const auto access = access_for(**log, *planned, desk.clock.now().day());
+  if (!access) return tl::unexpected(access.error());
+  std::vector<Draft> drafts{draft_of(words, desk, *planned)};
+  std::string sentence = fmt::format("Saved: {} stands in {}.", cover.who, cover_words(cover));
+  if (*access) {
+    drafts.push_back(draft_of(words, desk, **access));
+    sentence += fmt::format(" Their badge opens the kiosk until {}.", day_name(planned->to));
+  }
+  return write(**log, desk, std::move(drafts), sentence);
 }
 
 Result<int> end_cover(const CoverWords& words, Desk& desk) {
@@ -107,7 +135,7 @@ Result<int> end_cover(const CoverWords& words, Desk& desk) {
       today < cover->from
           ? fmt::format("Saved: the cover of {} is called off.", cover->who)
           : fmt::format("Saved: {} stands in until {}.", cover->who, day_name(today));
-  return write(**log, desk, draft_of(words, desk, CoverEnded{cover->id}), sentence);
+  return write(**log, desk, {draft_of(words, desk, CoverEnded{cover->id})}, sentence);
 }
 
 Result<int> add_cover_note(const CoverWords& words, Desk& desk) {
@@ -119,7 +147,7 @@ Result<int> add_cover_note(const CoverWords& words, Desk& desk) {
     if (auto known = check_racks(**log, {words.rack}); !known) return tl::unexpected(known.error());
   Draft draft = draft_of(words, desk, CoverNote{words.rack}, words.note);
   draft.enclosure = *tub;
-  return write(**log, desk, std::move(draft),
+  return write(**log, desk, {std::move(draft)},
                "Saved. It stands in the plan until it is taken back.");
 }
 
@@ -133,7 +161,7 @@ Result<int> take_back_note(const CoverWords& words, Desk& desk) {
     return failure(ErrorKind::NotFound,
                    "No note has these words; \"rackside-log cover list\" tells them. Nothing was "
                    "changed.");
-  return write(**log, desk, draft_of(words, desk, Retracted{found->id}), "Taken back.");
+  return write(**log, desk, {draft_of(words, desk, Retracted{found->id})}, "Taken back.");
 }
 
 Result<int> set_contact(const CoverWords& words, Desk& desk) {
@@ -143,7 +171,7 @@ Result<int> set_contact(const CoverWords& words, Desk& desk) {
   auto log = SqliteLog::open(desk.log, Access::Write);
   if (!log) return tl::unexpected(log.error());
   return write(**log, desk,
-               draft_of(words, desk, ContactSet{*kind, words.name, words.number}, words.when),
+               {draft_of(words, desk, ContactSet{*kind, words.name, words.number}, words.when)},
                words.number.empty() ? fmt::format("{} is no longer to be called.", words.name)
                                     : fmt::format("Saved: {}, {}.", words.name, words.number));
 }

@@ -3,8 +3,12 @@
 #include <ctime>
 #include <nlohmann/json.hpp>
 
+#include "core/collection/collection.hpp"
+#include "core/people/people.hpp"
+#include "core/store/sqlite_log.hpp"
 #include "core/values/time.hpp"
 #include "tests/core/program/kept_log.hpp"
+#include "tests/generators/events.hpp"
 
 using namespace rackside;
 using namespace rackside::tests;
@@ -24,7 +28,41 @@ std::string plan_words(const std::string& who, int from, int to) {
   return "cover plan --who " + who + " --from " + in_days(from) + " --to " + in_days(to);
 }
 
+void works_here(const KeptLog& kept, const std::string& name, Role role) {
+  auto log = SqliteLog::open(kept.path("log.db"), Access::Write);
+  REQUIRE(log);
+  Draft draft{.id = event_number(9'000), .by = name, .details = PersonAdded{name, role, {}}};
+  draft.when = at_hour(1);
+  REQUIRE((*log)->append({draft}, draft.when.moment.utc));
+}
+
+People people_of(const KeptLog& kept) {
+  auto log = SqliteLog::open(kept.path("log.db"), Access::Read);
+  REQUIRE(log);
+  return fold_people((*log)->read_kinds(roster_kinds()).value());
+}
+
 }  // namespace
+
+TEST_CASE("planning a cover opens the kiosk to whoever stands in, and not for longer") {
+  const KeptLog kept;
+  works_here(kept, "Ilse", Role::Keeper);
+  REQUIRE(kept.run(plan_words("Noor", 2, 6)) == 0);
+  CHECK(kept.said().find("Their badge opens the kiosk until ") != std::string::npos);
+  const People people = people_of(kept);
+  REQUIRE(people.named("Noor") != nullptr);
+  CHECK(people.named("Noor")->role == Role::Assistant);
+  REQUIRE(people.named("Noor")->until);
+  CHECK(format_day(*people.named("Noor")->until) == in_days(6));
+  REQUIRE(kept.run(plan_words("Ilse", 8, 9)) == 0);
+  CHECK_FALSE(people_of(kept).named("Ilse")->until);
+}
+
+TEST_CASE("where nobody was set up to work, planning a cover closes the kiosk to nobody") {
+  const KeptLog kept;
+  REQUIRE(kept.run(plan_words("Noor", 2, 6)) == 0);
+  CHECK(people_of(kept).nobody());
+}
 
 TEST_CASE("a cover is planned, shown for people and for programs, and ended") {
   const KeptLog kept;
