@@ -1,0 +1,10 @@
+#pragma once
+
+#include "core/program/command.hpp"
+
+namespace rackside::program {
+
+/// `rackside-log own-kiosk`
+[[nodiscard]] Command add_own_kiosk_command(CLI::App& parser);
+
+}  // namespace rackside::program
