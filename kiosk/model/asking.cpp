@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cctype>
 #include <set>
+#include <utility>
 
 #include "kiosk/model/steps.hpp"
 
@@ -41,6 +42,7 @@ struct Start {
     return {about, value, value.empty() && begins_with_capital(about.field)};
   }
   Asking operator()(const AskPerson& about) const { return {about, {}, true}; }
+  Asking operator()(const AskWrong& about) const { return {about, {}, true}; }
 };
 
 struct Words {
@@ -48,6 +50,7 @@ struct Words {
   std::string operator()(const AskPerson& about) const {
     return about.role == Role::Keeper ? "the keeper's name" : "the assistant's name";
   }
+  std::string operator()(const AskWrong&) const { return "what is wrong?"; }
 };
 
 struct Known {
@@ -56,6 +59,7 @@ struct Known {
     return said_before(model.collection, about.field);
   }
   std::set<std::string> operator()(const AskPerson&) const { return {}; }
+  std::set<std::string> operator()(const AskWrong&) const { return {}; }
 };
 
 struct Take {
@@ -66,14 +70,19 @@ struct Take {
   std::optional<std::string> operator()(const AskPerson& about) const {
     return name_person(model, about.role, model.asking->text);
   }
+  std::optional<std::string> operator()(const AskWrong& about) const {
+    return why_no_flag(model, about, model.asking->text);
+  }
 };
 
 // What follows from an answer that was taken.
 struct Follow {
   Model& model;
   const Stamp& stamp;
+  const std::string& text;
   Effects operator()(const AskNewTub&) const { return {}; }
   Effects operator()(const AskPerson&) const { return add_person(model, stamp); }
+  Effects operator()(const AskWrong& about) const { return flag(model, about, text, stamp); }
 };
 
 }  // namespace
@@ -103,10 +112,9 @@ Effects answer(Model& model, const Stamp& stamp) {
     tell(model, Tone::Problem, *problem);
     return {};
   }
-  const Question answered = model.asking->question;
-  model.asking.reset();
+  const Asking answered = *std::exchange(model.asking, std::nullopt);
   go_back(model);
-  return std::visit(Follow{model, stamp}, answered);
+  return std::visit(Follow{model, stamp, answered.text}, answered.question);
 }
 
 }  // namespace rackside::kiosk

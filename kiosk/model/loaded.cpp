@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "core/cover/assistant_actions.hpp"
 #include "kiosk/model/steps.hpp"
 
 namespace rackside::kiosk {
@@ -47,6 +48,7 @@ Effects on_history(Model& model, const HistoryLoaded& loaded, const Stamp& stamp
   }
   model.tub->history = *loaded.events;
   if (const auto animal = fold_animal(*loaded.events)) replace(model.collection, *animal);
+  if (const auto said = instruction_here(model)) model.tub->for_stand_in = assistant_actions(*said);
   Effects effects = confirm_label(model, loaded.tub, stamp);
   effects.push_back(ForecastAnimal{loaded.animal, *loaded.events});
   return effects;
@@ -76,6 +78,7 @@ void on_overview(Model& model, const OverviewReady& ready) {
   model.rules.collection.wording = model.settings.wording;
   model.climate = ready.overview.climate;
   model.air = ready.overview.air;
+  model.cover = ready.overview.cover;
   model.roster_known = true;
   model.overview_known = true;
   model.plan_stale = true;

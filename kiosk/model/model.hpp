@@ -6,9 +6,11 @@
 #include <string>
 #include <vector>
 
+#include "core/care/instruction.hpp"
 #include "core/care/rule_book.hpp"
 #include "core/climate/room_climate.hpp"
 #include "core/collection/collection.hpp"
+#include "core/cover/cover_book.hpp"
 #include "core/forecast/forecast.hpp"
 #include "core/people/people.hpp"
 #include "core/round/summary.hpp"
@@ -88,6 +90,7 @@ struct TubPage {
   std::optional<std::vector<Event>> history;  // absent until it is read
   std::optional<MoultDensity> density;        // absent until it is worked out
   Phase tiles_for = Phase::Feeding;  // fixed while the tub is open: tiles never jump under a finger
+  std::vector<Action> for_stand_in;  // fixed with what was said as it was opened, likewise
   int tile_page = 0;
   RecordFilter filter = RecordFilter::All;
   std::optional<EventId> corrected;  // the record that is being put right
@@ -119,6 +122,7 @@ struct Model {
   RuleBook rules;
   RoomClimate climate;
   AirDays air;
+  CoverBook cover;
 
   DayPlan plan;  // as things stand; made anew when the round screen comes up
   bool plan_stale = false;
@@ -175,6 +179,9 @@ inline constexpr std::chrono::minutes idle_return{5};
 
 /// Every rack on which a tub stands, in walking order; "" is the place of those without one.
 [[nodiscard]] std::vector<std::string> racks_in(const Collection& collection);
+
+/// What is to be done at the open tub, for the animal that is shown. None where nobody lives.
+[[nodiscard]] std::optional<Instruction> instruction_here(const Model& model);
 
 /// The prey that an offer to the open tub's animal is recorded with: what the plan says, or what
 /// would be usual where it only waits for its day. None where nothing is to be offered.

@@ -28,6 +28,7 @@ Guard guard_of_correction(const Model& model) {
 struct GuardOfQuestion {
   Guard operator()(const AskNewTub&) const { return Guard::Keepers; }
   Guard operator()(const AskPerson&) const { return Guard::KeeperPin; }
+  Guard operator()(const AskWrong&) const { return Guard::Entry; }
 };
 
 Guard guard_of_screen(const Model& model, ScreenName screen) {
@@ -149,6 +150,8 @@ Standing standing_of(const Model& model) {
     return Standing::Nobody;
   return person->role == Role::Keeper ? Standing::Keeper : Standing::Assistant;
 }
+
+bool stands_in(const Model& model) { return standing_of(model) == Standing::Assistant; }
 
 Guard guard_of(const Model& model, const Intent& intent) {
   return std::visit(GuardOf{model}, intent);

@@ -53,6 +53,8 @@ inline constexpr std::array<PermissionRow, all_guards.size()> permissions{{
 }};
 
 [[nodiscard]] Standing standing_of(const Model& model);
+/// Somebody who is not a keeper is at the kiosk: what they see is simpler.
+[[nodiscard]] bool stands_in(const Model& model);
 /// What guards this intent, as things stand: one's own entry is less guarded than somebody else's.
 [[nodiscard]] Guard guard_of(const Model& model, const Intent& intent);
 [[nodiscard]] Verdict permission(const Model& model, const Intent& intent);

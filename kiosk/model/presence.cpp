@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include "core/cover/cover_rules.hpp"
 #include "kiosk/model/permission.hpp"
 #include "kiosk/model/steps.hpp"
 
@@ -24,6 +25,12 @@ Effects comes(const std::string& name, Arrival how, const Stamp& stamp) {
                             .enclosure = {},
                             .details = PersonCame{name, how},
                             .note = {}}}}};
+}
+
+// A keeper's days are all days.
+std::string why_not_today(const Model& model, const Person& person, const Stamp& stamp) {
+  if (person.role == Role::Keeper) return {};
+  return not_your_days(model.cover, person.name, stamp.now.day());
 }
 
 }  // namespace
@@ -56,12 +63,20 @@ Effects on_badge(Model& model, const Code& badge, const Stamp& stamp) {
     tell(model, Tone::Problem, person.error().sentence);
     return {};
   }
+  if (const auto reason = why_not_today(model, *person, stamp); !reason.empty()) {
+    tell(model, Tone::Problem, reason);
+    return {};
+  }
   return comes(person->name, Arrival::Badge, stamp);
 }
 
 Effects pick_person(Model& model, const std::string& name, const Stamp& stamp) {
   const Person* person = model.people.named(name);
   if (person == nullptr || badge_state(*person, stamp.now.day()) != BadgeState::Open) return {};
+  if (const auto reason = why_not_today(model, *person, stamp); !reason.empty()) {
+    tell(model, Tone::Problem, reason);
+    return {};
+  }
   return comes(name, Arrival::Picked, stamp);
 }
 

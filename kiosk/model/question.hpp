@@ -2,8 +2,10 @@
 // What the kiosk can ask for in words. The screen with the keyboard is the same for all of them;
 // what becomes of the answer is told apart here.
 
+#include <optional>
 #include <variant>
 
+#include "core/code/code.hpp"
 #include "core/event/details.hpp"
 
 namespace rackside::kiosk {
@@ -34,6 +36,12 @@ struct AskPerson {
   bool operator==(const AskPerson&) const = default;
 };
 
-using Question = std::variant<AskNewTub, AskPerson>;
+/// What is wrong at a tub, for the keeper. Half an answer about one tub is none about another.
+struct AskWrong {
+  std::optional<Code> tub;  // none: there is nothing to say it of
+  bool operator==(const AskWrong&) const = default;
+};
+
+using Question = std::variant<AskNewTub, AskPerson, AskWrong>;
 
 }  // namespace rackside::kiosk

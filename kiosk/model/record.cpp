@@ -107,7 +107,8 @@ void after_retraction(Model& model, const Event& event) {
 
 void after_record(Model& model, const Event& event) {
   const std::string what = what_was(event.details, model.rules.collection.wording.units);
-  tell(model, Tone::Done, fmt::format("Saved: {}.", what));
+  const bool flagged = std::holds_alternative<Flagged>(event.details);
+  tell(model, Tone::Done, flagged ? flag_saved_words(model) : fmt::format("Saved: {}.", what));
   model.undo = UndoOffer{event.id, event.animal, event.enclosure, what, event.by};
 }
 
@@ -139,6 +140,7 @@ Effects take_back(Model& model, EventId event, const Stamp& stamp) {
 Effects on_saved(Model& model, const Saved& saved, const Stamp& stamp) {
   for (const Draft& draft : saved.drafts) std::erase(model.saving, draft.id);
   if (!saved.events) {
+    for (const Draft& draft : saved.drafts) keep_words(model, draft);
     tell(model, Tone::Problem, saved.events.error().sentence);
     return {};
   }

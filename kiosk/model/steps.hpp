@@ -79,6 +79,17 @@ void ask(Model& model, const Question& question);
 [[nodiscard]] std::string question_words(const Question& question);
 [[nodiscard]] Effects answer(Model& model, const Stamp& stamp);
 
+// flag.cpp: something is wrong
+/// Why nothing can be said now; none: it can.
+[[nodiscard]] std::optional<std::string> why_no_flag(const Model& model, const AskWrong& about,
+                                                     const std::string& words);
+[[nodiscard]] Effects flag(Model& model, const AskWrong& about, const std::string& words,
+                           const Stamp& stamp);
+/// What is said of a flag that is on the disk.
+[[nodiscard]] std::string flag_saved_words(const Model& model);
+/// It could not be written: the words are there to be gone on with.
+void keep_words(Model& model, const Draft& draft);
+
 // new_tubs.cpp: the form for new tubs
 [[nodiscard]] std::string new_tub_words(NewTubField field);
 [[nodiscard]] std::string new_tub_value(const BatchRequest& form, NewTubField field);

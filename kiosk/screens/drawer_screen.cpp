@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 
+#include "kiosk/model/permission.hpp"
 #include "kiosk/screens/parts.hpp"
 #include "kiosk/screens/screens.hpp"
 
@@ -46,24 +47,33 @@ std::size_t columns_for(const Box& box, std::size_t count, double least) {
   return best;
 }
 
+// What is closed to whoever is here does not stand in their way.
+std::vector<Slot> open_slots(const Model& model) {
+  std::vector<Slot> open;
+  for (const Slot& slot : slots)
+    if (permission(model, Show{slot.screen}) != Verdict::Refused) open.push_back(slot);
+  return open;
+}
+
 }  // namespace
 
 void compose_drawer(Composer& composer, const Model& model) {
+  const std::vector<Slot> open = open_slots(model);
   Box box = page(composer);
   heading(composer, box, "The drawer");
   notice_line(composer, box, telling(model));
   const double gap = composer.mm(gap_mm);
-  const std::size_t columns = columns_for(box, slots.size(), composer.mm(least_target_mm) + gap);
-  const std::size_t rows = (slots.size() + columns - 1) / columns;
+  const std::size_t columns = columns_for(box, open.size(), composer.mm(least_target_mm) + gap);
+  const std::size_t rows = (open.size() + columns - 1) / columns;
   const double width =
       (box.width - gap * static_cast<double>(columns - 1)) / static_cast<double>(columns);
   const double room =
       (box.height - gap * static_cast<double>(rows - 1)) / static_cast<double>(rows);
   const double height = std::min(room, composer.mm(1.6 * usual_target_mm));
-  for (std::size_t i = 0; i < slots.size(); ++i) {
+  for (std::size_t i = 0; i < open.size(); ++i) {
     const Box tile{box.x + static_cast<double>(i % columns) * (width + gap),
                    box.y + static_cast<double>(i / columns) * (height + gap), width, height};
-    composer.tile(tile, slots[i].mark, slots[i].word, Show{slots[i].screen});
+    composer.tile(tile, open[i].mark, open[i].word, Show{open[i].screen});
   }
 }
 

@@ -7,9 +7,11 @@
 
 #include "core/care/instruction.hpp"
 #include "core/collection/place.hpp"
+#include "core/cover/assistant_words.hpp"
 #include "core/event/words.hpp"
 #include "core/words/dates.hpp"
 #include "core/words/sentences.hpp"
+#include "kiosk/model/permission.hpp"
 #include "kiosk/view/event_words.hpp"
 #include "kiosk/view/record_filter.hpp"
 #include "kiosk/view/tiles.hpp"
@@ -56,13 +58,30 @@ void name_prey(TubView& view, const Model& model) {
     took->below.push_back(about_length_words(*prey->size, model.rules.collection.wording.units));
 }
 
+void fill_plainly(TubView& view, const Model& model) {
+  const Instruction said = *instruction_here(model);
+  view.plain = true;
+  view.state = assistant_sentence(said);
+  view.urgent = said.urgent;
+  view.also = assistant_extras(said);
+  view.caution = said.caution;
+  for (const Action action : model.tub->for_stand_in)
+    view.tiles.push_back({action, mark_of(action), std::string(action_word(action)), false, {}});
+  name_prey(view, model);
+}
+
+std::string neighbour_words(const Model& model) {
+  const std::size_t count = model.collection.enclosure(model.tub->code)->residents.size();
+  return count > 1 ? fmt::format("{} of {} here", model.tub->shown + 1, count) : std::string{};
+}
+
 void fill_living(TubView& view, const Model& model, const AnimalState& animal) {
+  view.neighbours = neighbour_words(model);
+  if (stands_in(model)) return fill_plainly(view, model);
   const auto found = model.forecasts.find(animal.id);
   const Forecast* forecast = found == model.forecasts.end() ? nullptr : &found->second;
-  const EnclosureState& enclosure = *model.collection.enclosure(model.tub->code);
   const CareRules rules = model.rules.rules_for(animal);
-  const RackClimate air = model.climate.at(enclosure.place.rack);
-  const Instruction instruction = instruct(animal, forecast, rules, &air, model.now);
+  const Instruction instruction = *instruction_here(model);
   view.state = state_sentence(animal, forecast, rules, model.now);
   view.urgent = instruction.urgent;
   view.task = instruction.sentence;
@@ -78,9 +97,6 @@ void fill_living(TubView& view, const Model& model, const AnimalState& animal) {
     view.tiles.push_back(
         {order[i], mark_of(order[i]), std::string(action_word(order[i])), i < first_tiles, {}});
   name_prey(view, model);
-  if (enclosure.residents.size() > 1)
-    view.neighbours =
-        fmt::format("{} of {} here", model.tub->shown + 1, enclosure.residents.size());
 }
 
 void fill_gone(TubView& view, const Model& model, const AnimalState& animal) {

@@ -32,6 +32,7 @@ struct Tile {
 };
 
 struct TubView {
+  bool plain = false;   // for somebody who is not a keeper: one thing to do, no more than it takes
   std::string place;    // "rack A, shelf 2, position 14"
   std::string code;     // "T4K7 9MWX"
   std::string species;  // in italics

@@ -40,6 +40,16 @@ void TableKiosk::happened(const Code& tub, double days_ago, Details details) {
                .note = {}});
 }
 
+void TableKiosk::sets(Details details) {
+  append(Draft{.id = ids_.next_event(),
+               .by = "keeper",
+               .when = When{clock.now(), Precision::Exact},
+               .animal = {},
+               .enclosure = {},
+               .details = std::move(details),
+               .note = {}});
+}
+
 void TableKiosk::works_here(const std::string& name, Role role, std::optional<Day> until) {
   append(Draft{.id = ids_.next_event(),
                .by = name,

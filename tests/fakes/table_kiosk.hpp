@@ -19,6 +19,9 @@ class TableKiosk {
   /// Puts an event about the animal of `tub` into the log, `days` ago.
   void happened(const Code& tub, double days_ago, Details details);
 
+  /// Puts an event about no animal into the log, by the keeper, just now.
+  void sets(Details details);
+
   void start();
   void does(const kiosk::Intent& intent);
   void scans(const Code& code) { does(kiosk::CodeRead{std::string(code.text())}); }

@@ -303,6 +303,44 @@ const std::vector<Situation>& situations() {
          staff.kiosk.does(kiosk::Record{Action::Died});
          return staff.kiosk.model();
        }},
+      {"plain_tub",
+       [] {
+         Staff staff;
+         staff.kiosk.scans(badge_of("Oskar"));
+         staff.kiosk.scans(staff.first);
+         return staff.kiosk.model();
+       }},
+      {"plain_tub_offer",
+       [] {
+         Staff staff;
+         staff.kiosk.scans(badge_of("Oskar"));
+         staff.kiosk.scans(tub_number(3));
+         return staff.kiosk.model();
+       }},
+      {"plain_tub_flagged",
+       [] {
+         Staff staff;
+         staff.kiosk.scans(badge_of("Oskar"));
+         staff.kiosk.scans(tub_number(3));
+         staff.kiosk.does(kiosk::Ask{kiosk::AskWrong{tub_number(3)}});
+         staff.kiosk.does(kiosk::AnswerWith{"It lies beside its water and hardly moves."});
+         return staff.kiosk.model();
+       }},
+      {"what_is_wrong",
+       [] {
+         Staff staff;
+         staff.kiosk.scans(badge_of("Oskar"));
+         staff.kiosk.scans(staff.first);
+         staff.kiosk.does(kiosk::Ask{kiosk::AskWrong{staff.first}});
+         for (const char* c : {"h", "u", "r", "t"}) staff.kiosk.does(kiosk::Typed{c});
+         return staff.kiosk.model();
+       }},
+      {"drawer_stand_in",
+       [] {
+         Staff staff;
+         staff.kiosk.scans(badge_of("Oskar"));
+         return staff.show(ScreenName::Drawer);
+       }},
       {"keypad",
        [] {
          Shelf shelf;

@@ -1,0 +1,54 @@
+// Something is wrong at a tub: whoever sees it says so in their own words.
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "kiosk/model/steps.hpp"
+
+namespace rackside::kiosk {
+namespace {
+
+bool blank(const std::string& words) {
+  return std::ranges::all_of(words, [](char c) { return c == ' '; });
+}
+
+const Contact* first_keeper(const CoverBook& book) {
+  const auto found = std::ranges::find(book.contacts, ContactKind::Keeper, &Contact::kind);
+  return found == book.contacts.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+std::optional<std::string> why_no_flag(const Model& model, const AskWrong& about,
+                                       const std::string& words) {
+  if (blank(words)) return "A few words are needed, so that the keeper knows what to look for.";
+  if (!about.tub || !model.tub || model.tub->code != *about.tub || !model.tub->animal)
+    return "Scan the tub first. The words stay here until then.";
+  return std::nullopt;
+}
+
+Effects flag(Model& model, const AskWrong& about, const std::string& words, const Stamp& stamp) {
+  model.saving.push_back(stamp.fresh);
+  return {SaveDrafts{{Draft{.id = stamp.fresh,
+                            .by = model.by,
+                            .when = When{stamp.now, Precision::Exact},
+                            .animal = model.tub->animal,
+                            .enclosure = about.tub,
+                            .details = Flagged{},
+                            .note = words}}}};
+}
+
+std::string flag_saved_words(const Model& model) {
+  const Contact* keeper = first_keeper(model.cover);
+  if (keeper == nullptr) return "Saved. The keeper will see it; call them if it cannot wait.";
+  return fmt::format("Saved. The keeper will see it; call {}, {}, if it cannot wait.", keeper->name,
+                     keeper->number);
+}
+
+void keep_words(Model& model, const Draft& draft) {
+  if (std::holds_alternative<Flagged>(draft.details))
+    model.asking = Asking{AskWrong{draft.enclosure}, draft.note};
+}
+
+}  // namespace rackside::kiosk
