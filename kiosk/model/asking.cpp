@@ -3,17 +3,11 @@
 #include <set>
 #include <utility>
 
+#include "kiosk/model/lower_case.hpp"
 #include "kiosk/model/steps.hpp"
 
 namespace rackside::kiosk {
 namespace {
-
-std::string lower(std::string_view text) {
-  std::string result;
-  for (const char c : text)
-    result += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-  return result;
-}
 
 bool begins_with_capital(NewTubField field) {
   return field == NewTubField::Species || field == NewTubField::Rack;

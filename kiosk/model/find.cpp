@@ -5,17 +5,11 @@
 #include <map>
 
 #include "core/collection/place.hpp"
+#include "kiosk/model/lower_case.hpp"
 #include "kiosk/model/model.hpp"
 
 namespace rackside::kiosk {
 namespace {
-
-std::string lower(std::string_view text) {
-  std::string result;
-  for (const char c : text)
-    result += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-  return result;
-}
 
 std::vector<std::string> split_words(std::string_view text) {
   std::vector<std::string> words;
