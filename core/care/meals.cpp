@@ -84,6 +84,17 @@ double nearest_sold(double millimetres) {
                                    [&](double size) { return std::abs(size - millimetres); });
 }
 
+// Each replaced once only: two kinds may stand in for each other.
+PreyPlan at_hand(PreyPlan prey, const std::vector<PreyInstead>& instead) {
+  const auto found = std::ranges::find_if(instead, [&](const PreyInstead& missing) {
+    return missing.kind == prey.kind && missing.size == prey.size;
+  });
+  if (found == instead.end()) return prey;
+  prey.kind = found->other;
+  if (found->other_size) prey.size = found->other_size;
+  return prey;
+}
+
 bool is_grown(Stage stage) { return stage == Stage::Adult || stage == Stage::MatureMale; }
 
 }  // namespace
@@ -137,13 +148,14 @@ PreyPlan prey_for(const AnimalState& animal, const CareRules& rules, Portion por
   // The keeper's own word for this animal or species goes before what it took last.
   const bool own_word = rules.prey != default_rules().prey;
   const double size = usual_size(animal, rules) * (small ? rules.small_prey_factor : 1.0);
-  return PreyPlan{
+  PreyPlan prey{
       .kind = own_word || animal.meal.prey.empty() ? rules.prey : animal.meal.prey,
       .count =
           std::max(1, animal.count) * (small ? 1 : usual_count(grown_stage(animal, rules), rules)),
       .size = Millimetres{nearest_sold(size)},
       .p_refused = refusal_probability(animal, rules, p_premoult),
   };
+  return at_hand(std::move(prey), rules.instead);
 }
 
 }  // namespace rackside

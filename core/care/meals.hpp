@@ -29,6 +29,7 @@ enum class Portion { Usual, OneSmall };
 [[nodiscard]] double refusal_probability(const AnimalState& animal, const CareRules& rules,
                                          double p_premoult);
 
+/// What it is offered; in the place of prey that is not at hand, what the rules say instead.
 [[nodiscard]] PreyPlan prey_for(const AnimalState& animal, const CareRules& rules, Portion portion,
                                 double p_premoult);
 

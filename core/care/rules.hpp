@@ -1,18 +1,33 @@
 #pragma once
 // The numbers care goes by, out of rules.toml, where each says what it is and where it is from.
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "core/values/result.hpp"
+#include "core/values/units.hpp"
 #include "core/words/wording.hpp"
 
 namespace rackside {
 
+/// Prey that is not at hand, and what is offered in its place.
+struct PreyInstead {
+  std::string kind;
+  Millimetres size;
+  std::string other;
+  std::optional<Millimetres> other_size;  // none: the size that was planned
+
+  bool operator==(const PreyInstead&) const = default;
+};
+
 /// One value a rule, in the unit its row in rules.toml names. What each is for stands there.
 struct CareRules {
-  Wording wording;  // no rule: how the sentences tell days and sizes
+  // No rules: how the sentences tell days and sizes, and what there is for this round.
+  Wording wording;
+  std::vector<PreyInstead> instead;
+
   double feed_every_sling = 0;
   double feed_every_juvenile = 0;
   double feed_every_adult = 0;

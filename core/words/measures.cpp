@@ -57,6 +57,15 @@ std::optional<TemperatureUnit> temperature_unit_of(std::string_view word) {
   return std::nullopt;
 }
 
+Millimetres in_millimetres(double value, LengthUnit unit) {
+  switch (unit) {
+    case LengthUnit::Millimetre: return {value};
+    case LengthUnit::Centimetre: return {value * 10};
+    case LengthUnit::Inch: return from_inches(value);
+  }
+  return {value};
+}
+
 std::string length_words(Millimetres length, Units units) {
   return in_words(length, units.length, units.length == LengthUnit::Millimetre ? 1 : 2);
 }

@@ -32,6 +32,9 @@ inline constexpr std::array all_temperature_units{TemperatureUnit::Celsius,
 [[nodiscard]] std::optional<LengthUnit> length_unit_of(std::string_view word);
 [[nodiscard]] std::optional<TemperatureUnit> temperature_unit_of(std::string_view word);
 
+/// A number that was typed in this unit.
+[[nodiscard]] Millimetres in_millimetres(double value, LengthUnit unit);
+
 /// "8 mm", "12.5 mm", "0.8 cm", "0.31 in": to the tenth of a millimetre or the hundredth of an inch
 /// where it was measured so closely, and without zeros at the end.
 [[nodiscard]] std::string length_words(Millimetres length, Units units);

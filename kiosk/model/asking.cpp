@@ -37,6 +37,7 @@ struct Start {
   }
   Asking operator()(const AskPerson& about) const { return {about, {}, true}; }
   Asking operator()(const AskWrong& about) const { return {about, {}, true}; }
+  Asking operator()(const AskPrey& about) const { return {about, {}, false}; }
 };
 
 struct Words {
@@ -45,6 +46,7 @@ struct Words {
     return about.role == Role::Keeper ? "the keeper's name" : "the assistant's name";
   }
   std::string operator()(const AskWrong&) const { return "what is wrong?"; }
+  std::string operator()(const AskPrey&) const { return "instead of it"; }
 };
 
 struct Known {
@@ -54,6 +56,7 @@ struct Known {
   }
   std::set<std::string> operator()(const AskPerson&) const { return {}; }
   std::set<std::string> operator()(const AskWrong&) const { return {}; }
+  std::set<std::string> operator()(const AskPrey&) const { return prey_known(model); }
 };
 
 struct Take {
@@ -67,6 +70,9 @@ struct Take {
   std::optional<std::string> operator()(const AskWrong& about) const {
     return why_no_flag(model, about, model.asking->text);
   }
+  std::optional<std::string> operator()(const AskPrey& about) const {
+    return offer_instead(model, about, model.asking->text);
+  }
 };
 
 // What follows from an answer that was taken.
@@ -77,6 +83,7 @@ struct Follow {
   Effects operator()(const AskNewTub&) const { return {}; }
   Effects operator()(const AskPerson&) const { return add_person(model, stamp); }
   Effects operator()(const AskWrong& about) const { return flag(model, about, text, stamp); }
+  Effects operator()(const AskPrey&) const { return {}; }
 };
 
 }  // namespace

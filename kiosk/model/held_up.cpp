@@ -34,6 +34,7 @@ struct Purpose {
   std::string operator()(const NextValue&) const { return "new tubs"; }
   std::string operator()(const Ask& i) const {
     if (std::holds_alternative<AskWrong>(i.question)) return "recording";
+    if (std::holds_alternative<AskPrey>(i.question)) return "the round";
     return std::holds_alternative<AskPerson>(i.question) ? "people" : "new tubs";
   }
   std::string operator()(const OpenPerson&) const { return "people"; }

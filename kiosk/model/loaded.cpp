@@ -74,7 +74,9 @@ Effects on_roster(Model& model, const RosterLoaded& loaded) {
 void on_overview(Model& model, const OverviewReady& ready) {
   model.collection = ready.overview.collection;
   model.forecasts = ready.overview.forecasts;
+  auto instead = std::move(model.rules.collection.instead);
   model.rules = ready.overview.rules;
+  model.rules.collection.instead = std::move(instead);
   model.rules.collection.wording = model.settings.wording;
   model.climate = ready.overview.climate;
   model.air = ready.overview.air;

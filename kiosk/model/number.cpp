@@ -24,15 +24,6 @@ std::optional<double> number_of(const std::string& text) {
   return value;
 }
 
-Millimetres in_millimetres(double value, LengthUnit unit) {
-  switch (unit) {
-    case LengthUnit::Millimetre: return {value};
-    case LengthUnit::Centimetre: return {value * 10};
-    case LengthUnit::Inch: return from_inches(value);
-  }
-  return {value};
-}
-
 std::optional<Details> measured(Measure what, double value, Units units) {
   const Millimetres length = in_millimetres(value, units.length);
   const double most = what == Measure::LegSpan ? most_leg_span_mm : most_carapace_mm;

@@ -29,6 +29,7 @@ struct GuardOfQuestion {
   Guard operator()(const AskNewTub&) const { return Guard::Keepers; }
   Guard operator()(const AskPerson&) const { return Guard::KeeperPin; }
   Guard operator()(const AskWrong&) const { return Guard::Entry; }
+  Guard operator()(const AskPrey&) const { return Guard::Entry; }
 };
 
 Guard guard_of_screen(const Model& model, ScreenName screen) {

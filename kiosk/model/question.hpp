@@ -3,10 +3,12 @@
 // what becomes of the answer is told apart here.
 
 #include <optional>
+#include <string>
 #include <variant>
 
 #include "core/code/code.hpp"
 #include "core/event/details.hpp"
+#include "core/values/units.hpp"
 
 namespace rackside::kiosk {
 
@@ -42,6 +44,13 @@ struct AskWrong {
   bool operator==(const AskWrong&) const = default;
 };
 
-using Question = std::variant<AskNewTub, AskPerson, AskWrong>;
+/// What there is in the place of this prey, for this round.
+struct AskPrey {
+  std::string kind;
+  Millimetres size;
+  bool operator==(const AskPrey&) const = default;
+};
+
+using Question = std::variant<AskNewTub, AskPerson, AskWrong, AskPrey>;
 
 }  // namespace rackside::kiosk

@@ -32,9 +32,7 @@ void began(Model& model, const Event& event) {
                            {}},
                           {}};
   reckon(*model.round);
-  model.screen = ScreenName::Round;
-  model.list_page = 0;
-  model.list_turned = false;
+  go_home(model);
 }
 
 void ended(Model& model) {
@@ -43,6 +41,7 @@ void ended(Model& model) {
   refresh_plan(model);
   model.summary = summarise(walk.plan, model.plan, walk.since, walk.round.started);
   model.round.reset();
+  model.rules.collection.instead.clear();
   model.screen = ScreenName::Summary;
   model.list_page = 0;
 }
@@ -63,6 +62,8 @@ void refresh_plan(Model& model) {
   if (!model.overview_known) return;
   const bool new_day = model.plan.made.day() != model.now.day();
   if (!model.plan_stale && !new_day) return;
+  // What was short yesterday may be here today.
+  if (new_day) model.rules.collection.instead.clear();
   model.plan = plan_day(model.collection, model.forecasts, model.rules, model.climate, model.now);
   model.plan_stale = false;
 }

@@ -2,6 +2,7 @@
 // The parts of `update`, one a subject. Each changes the model in place and returns effects.
 
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -78,6 +79,13 @@ void ask(Model& model, const Question& question);
 /// What is asked, as a title: "species".
 [[nodiscard]] std::string question_words(const Question& question);
 [[nodiscard]] Effects answer(Model& model, const Stamp& stamp);
+
+// prey.cpp: what is offered
+/// Every kind of prey that somebody here has been offered, and the usual ones.
+[[nodiscard]] std::set<std::string> prey_known(const Model& model);
+/// From `text`, "roach" or "roach 12 mm". Gives back why not.
+[[nodiscard]] std::optional<std::string> offer_instead(Model& model, const AskPrey& about,
+                                                       const std::string& text);
 
 // flag.cpp: something is wrong
 /// Why nothing can be said now; none: it can.

@@ -5,11 +5,10 @@
 namespace rackside::kiosk {
 namespace {
 
-// Not come back to: a keypad whose code was opened, a start that was made, a question that
-// was answered.
+// Not come back to: a keypad whose code was opened, a question that was answered.
 bool passing(ScreenName screen) {
-  return screen == ScreenName::Keypad || screen == ScreenName::Carry ||
-         screen == ScreenName::Number || screen == ScreenName::Who || screen == ScreenName::Pin;
+  return screen == ScreenName::Keypad || screen == ScreenName::Number ||
+         screen == ScreenName::Who || screen == ScreenName::Pin;
 }
 
 bool stands_on_plan(ScreenName screen) {

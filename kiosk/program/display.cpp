@@ -66,6 +66,8 @@ std::string input_trouble() {
   return on_console() ? input_advice(look_at_console()) : std::string{};
 }
 
+std::filesystem::path panel_lamps() { return on_console() ? "/sys/class/backlight" : ""; }
+
 std::optional<double> density_of(const Display& display, const Options& options) {
   if (!fills_screen(options)) return std::nullopt;
   return display_density(display.window.get());

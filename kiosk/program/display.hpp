@@ -1,6 +1,7 @@
 #pragma once
 // SDL, a window and a renderer: on a desktop, or full-screen on a console without one.
 
+#include <filesystem>
 #include <optional>
 #include <string>
 
@@ -33,6 +34,9 @@ struct Display {
 
 /// Why touch and scanner will not arrive on this display; empty when they will, as far as one sees.
 [[nodiscard]] std::string input_trouble();
+
+/// Where the lamps behind the panels are switched; empty under a desktop, which does that itself.
+[[nodiscard]] std::filesystem::path panel_lamps();
 
 /// Pixels to a millimetre as the display tells, for a window that fills it. A smaller window stands
 /// for a whole panel of its size: none.

@@ -13,6 +13,7 @@
 #include "core/store/kiosk_lock.hpp"
 #include "core/store/sqlite_log.hpp"
 #include "fonts/font_files.hpp"
+#include "kiosk/console/backlight.hpp"
 #include "kiosk/frames/chosen_source.hpp"
 #include "kiosk/frames/folder_source.hpp"
 #include "kiosk/program/display.hpp"
@@ -93,60 +94,125 @@ void tell_of_input(IntentQueue& results) {
   results.post(ReaderSays{trouble});
 }
 
-int run(const Options& options) {
+// Whatever can be missing, so that nothing starts before all of it is there.
+struct Opened {
+  Logs logs;
+  std::unique_ptr<FrameSource> frames;  // none: the camera that is set up
+  std::unique_ptr<FontBook> fonts;
+  Display display;
+};
+
+Result<Opened> open(const Options& options, const Sdl& sdl) {
   auto logs = open_logs(options);
-  if (!logs) return say(logs.error());
-  const std::filesystem::path settings_file = settings_path(logs->path);
-  const Settings settings = settings_for(options, settings_file);
+  if (!logs) return tl::unexpected(logs.error());
   auto frames = open_frames(options);
-  if (!frames) return say(frames.error());
-  const Sdl sdl;
-  const auto display = open_display(sdl, options);
-  if (!display) return say(display.error());
+  if (!frames) return tl::unexpected(frames.error());
+  auto display = open_display(sdl, options);
+  if (!display) return tl::unexpected(display.error());
   auto fonts = FontBook::open(running_program());
-  if (!fonts) return say(fonts.error());
-  SystemClock clock;
-  SystemIds ids(clock);
-  EventWait sleep;
-  const EndSignals signals([&] { ask_to_end(sleep); });
-  IntentQueue results([&] { sleep.wake(); });
-  std::ofstream told(options.tell_to, std::ios::app);
-  const auto tell = [&](const Notice& notice) {
-    if (told) told << notice.sentence << std::endl;
-  };
-  CameraEye eye(results, source_at);
-  Loop* running = nullptr;
-  SystemIds written_ids(clock);
-  LabelPress press(logs->path, std::make_unique<LpPrinter>());
-  const auto print = [&](const std::vector<LabelContent>& contents, const Settings& as_set_up) {
-    return press.print(contents, as_set_up, clock.now());
-  };
-  EffectRunner* answering = nullptr;
-  Pulse pulse(service_wish(), [&] {
-    answering->ask([&] {
-      pulse.answer();
-      sleep.wake();
+  if (!fonts) return tl::unexpected(fonts.error());
+  return Opened{std::move(*logs), std::move(*frames), std::move(*fonts), std::move(*display)};
+}
+
+// Everything put together. The members stand in the order in which they need each other.
+class Kiosk {
+ public:
+  Kiosk(const Options& options, Opened opened)
+      : options_(options),
+        display_(std::move(opened.display)),
+        fonts_(std::move(opened.fonts)),
+        settings_file_(settings_path(opened.logs.path)),
+        settings_(settings_for(options, settings_file_)),
+        frames_(std::move(opened.frames)),
+        lock_(std::move(opened.logs.lock)),
+        told_(options.tell_to, std::ios::app),
+        press_(opened.logs.path, std::make_unique<LpPrinter>()),
+        runner_(runner_needs(std::move(opened.logs))),
+        loop_(loop_needs()) {}
+
+  void run() {
+    if (frames_)
+      eye_.look_through(std::move(frames_), settings_);
+    else
+      eye_.follow(settings_);
+    tell_of_input(results_);
+    loop_.run(options_.by, settings_);
+    pulse_.stopping();
+  }
+
+ private:
+  EffectRunner::Needs runner_needs(Logs logs) {
+    return {std::move(logs.writing),
+            std::move(logs.reading),
+            clock_,
+            written_ids_,
+            results_,
+            eye_,
+            [this](const Settings& kept) { return write_settings(settings_file_, kept); },
+            [this](const std::vector<LabelContent>& contents, const Settings& as_set_up) {
+              return press_.print(contents, as_set_up, clock_.now());
+            },
+            [this] { return press_.choices(); },
+            std::make_unique<PinFile>(pin_path(logs.path), uptime),
+            [this] { loop_.stop(); }};
+  }
+
+  Loop::Needs loop_needs() {
+    const bool window = options_.closable || options_.width != 0;
+    return {.window = display_.window.get(),
+            .renderer = display_.renderer.get(),
+            .fonts = *fonts_,
+            .sleep = sleep_,
+            .pulse = pulse_,
+            .clock = clock_,
+            .ids = ids_,
+            .results = results_,
+            .run_effect = [this](const Effect& effect) { runner_.run(effect); },
+            .newest_picture = [this] { return eye_.newest_picture(); },
+            .tell =
+                [this](const Notice& notice) {
+                  if (told_) told_ << notice.sentence << std::endl;
+                },
+            .density = [this] { return density_of(display_, options_); },
+            .closing = window ? Closing::Ends : Closing::Asks,
+            .light = [this](bool on) { lamp_.lit(on); }};
+  }
+
+  // The writing thread's answer to whether it is alive.
+  void ask_for_life() {
+    runner_.ask([this] {
+      pulse_.answer();
+      sleep_.wake();
     });
-  });
-  EffectRunner runner(
-      {std::move(logs->writing), std::move(logs->reading), clock, written_ids, results, eye,
-       [&](const Settings& kept) { return write_settings(settings_file, kept); }, print,
-       [&] { return press.choices(); }, std::make_unique<PinFile>(pin_path(logs->path), uptime),
-       [&] { running->stop(); }});
-  answering = &runner;
-  Loop loop({display->window.get(), display->renderer.get(), **fonts, sleep, pulse, clock, ids,
-             results, [&](const Effect& effect) { runner.run(effect); },
-             [&] { return eye.newest_picture(); }, tell,
-             [&] { return density_of(*display, options); },
-             options.closable || options.width != 0 ? Closing::Ends : Closing::Asks});
-  running = &loop;
-  if (*frames)
-    eye.look_through(std::move(*frames), settings);
-  else
-    eye.follow(settings);
-  tell_of_input(results);
-  loop.run(options.by, settings);
-  pulse.stopping();
+  }
+
+  Options options_;
+  Display display_;
+  std::unique_ptr<FontBook> fonts_;
+  std::filesystem::path settings_file_;
+  Settings settings_;
+  std::unique_ptr<FrameSource> frames_;
+  KioskLock lock_;
+  std::ofstream told_;
+  SystemClock clock_;
+  SystemIds ids_{clock_};
+  SystemIds written_ids_{clock_};
+  EventWait sleep_;
+  EndSignals signals_{[this] { ask_to_end(sleep_); }};
+  IntentQueue results_{[this] { sleep_.wake(); }};
+  CameraEye eye_{results_, source_at};
+  LabelPress press_;
+  Pulse pulse_{service_wish(), [this] { ask_for_life(); }};
+  Backlight lamp_{panel_lamps()};
+  EffectRunner runner_;
+  Loop loop_;
+};
+
+int run(const Options& options) {
+  const Sdl sdl;
+  auto opened = open(options, sdl);
+  if (!opened) return say(opened.error());
+  Kiosk(options, std::move(*opened)).run();
   return 0;
 }
 

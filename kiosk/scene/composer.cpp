@@ -54,6 +54,12 @@ void Composer::mark(Mark mark, const Box& box, Ink ink) {
   scene_.items.emplace_back(MarkAt{mark, box, std::max(1.2, width), ink});
 }
 
+void Composer::landing_mark(Mark mark, const Box& box, const EventId& event) {
+  if (mark == Mark::None) return;
+  this->mark(mark, box);
+  scene_.landing = LandingMark{event, std::get<MarkAt>(scene_.items.back())};
+}
+
 void Composer::live(const Box& box, std::uint64_t picture) {
   scene_.items.emplace_back(LivePicture{box, picture});
 }

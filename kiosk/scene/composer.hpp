@@ -36,6 +36,8 @@ class Composer {
   void rule(const Box& box, Ink ink = Ink::Line);
   void path(Path path);
   void mark(Mark mark, const Box& box, Ink ink = Ink::Text);
+  /// As mark, of a record that was made just now.
+  void landing_mark(Mark mark, const Box& box, const EventId& event);
   void live(const Box& box, std::uint64_t picture);
 
   /// One line, in the middle of the height of `box`; shortened with "…" when too long. Returns its

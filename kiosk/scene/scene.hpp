@@ -3,6 +3,7 @@
 // that compare equal look the same, so an unchanged screen is not drawn again.
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -70,9 +71,17 @@ struct Target {
   bool operator==(const Target&) const = default;
 };
 
+/// A mark whose record was made just now.
+struct LandingMark {
+  EventId event;
+  MarkAt mark;
+  bool operator==(const LandingMark&) const = default;
+};
+
 struct Scene {
   std::vector<Item> items;
   std::vector<Target> targets;
+  std::optional<LandingMark> landing;
 
   bool operator==(const Scene&) const = default;
 };

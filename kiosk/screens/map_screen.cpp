@@ -12,7 +12,13 @@ namespace rackside::kiosk {
 namespace {
 
 constexpr double cell_gap_mm = 1;
-constexpr double largest_cell_mm = 24;
+// Two letters of 9 mm, which is read from two metres (16 minutes of arc, ISO 9241-3), need a cell
+// of 24; with 17 they have 6 mm, which sharp eyes still read from there. A rack that would need
+// smaller cells to stand on one page gets several, but for panels that hang within reach.
+constexpr double largest_cell_mm = 26;
+constexpr double least_readable_cell_mm = 17;
+constexpr double paged_cell_mm = 24;
+constexpr double hangs_within_reach_mm = 120;  // its shorter side
 constexpr double shelf_name_mm = 13;
 constexpr double key_words_mm = 6;  // of the legend, a line
 
@@ -47,13 +53,16 @@ MapGrid grid_for(const Composer& composer, const Box& box, double cell) {
   return {fit(box.width - composer.mm(shelf_name_mm)), fit(box.height)};
 }
 
-// The largest cells with which the whole rack is on one page; else the smallest a thumb can hit.
+// The largest cells with which the whole rack is on one page; else several pages.
 MapGrid grid_of(const Composer& composer, const Box& box, const std::vector<MapShelf>& shelves) {
-  for (double cell = largest_cell_mm; cell > least_target_mm; cell -= 1) {
+  const Panel& panel = composer.panel();
+  const bool near = std::min(panel.width, panel.height) < panel.mm(hangs_within_reach_mm);
+  const double least = near ? least_target_mm : least_readable_cell_mm;
+  for (double cell = largest_cell_mm; cell > least; cell -= 1) {
     const MapGrid grid = grid_for(composer, box, cell);
     if (rows_of(shelves, grid.columns).size() <= grid.rows) return grid;
   }
-  return grid_for(composer, box, least_target_mm);
+  return grid_for(composer, box, near ? least_target_mm : paged_cell_mm);
 }
 
 bool holds(const MapRow& row, const Code& tub) {
@@ -85,7 +94,7 @@ void draw_cell(Composer& composer, const Box& box, const Code& tub, const MapCel
   if (cell.last) outline(composer, box, composer.mm(0.9));
   Box inside = box.inset(composer.mm(1.5));
   inside.take_left(composer.mm(0.6));
-  Box letters = inside.take_bottom(inside.height * 0.56);
+  Box letters = inside.take_bottom(inside.height * 0.68);
   double capital = std::min(9.3, letters.height / composer.mm(1) * 0.62);
   const auto style = [&] {
     return style_with_capital(capital, Face::Bold, composer.panel(), composer.metrics());

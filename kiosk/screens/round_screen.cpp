@@ -73,14 +73,6 @@ std::vector<KeyRow> keys_for(const RoundView& view, const Model& model) {
   return keys;
 }
 
-void list_of_lines(Composer& composer, Box& box, const std::vector<std::string>& lines, Style style,
-                   Ink ink) {
-  for (const std::string& line : lines) {
-    composer.paragraph(box, line, style, 2, ink);
-    box.take_top(composer.mm(1.2));
-  }
-}
-
 }  // namespace
 
 void compose_round(Composer& composer, const Model& model) {
@@ -106,16 +98,6 @@ void compose_round(Composer& composer, const Model& model) {
   const Pages pages = round_pages(composer, box, view, model);
   page_keys(composer, box, pages);
   rows(composer, box, view.lines, pages);
-}
-
-void compose_carry(Composer& composer, const Model& model) {
-  const CarryView view = view_carry(model);
-  Box box = page(composer);
-  heading(composer, box, "Take along");
-  key_row(composer, box, {{"start the round", SetOut{}, Weight::First}});
-  notice_line(composer, box, telling(model));
-  list_of_lines(composer, box, view.carry, composer.style(Step::Instruction), Ink::Text);
-  list_of_lines(composer, box, view.cautions, composer.style(Step::Record), Ink::Soft);
 }
 
 void compose_summary(Composer& composer, const Model& model) {

@@ -28,10 +28,14 @@ std::vector<StripMark> thinned(std::vector<StripMark> marks, double least_days) 
 }
 
 void draw_marks(Composer& composer, const std::vector<StripMark>& marks, const Scale& scale,
-                double line_y, double side, Ink ink) {
+                double line_y, double side) {
   for (const StripMark& mark : thinned(marks, side * 1.05 / scale.pixels_per_day)) {
     const double y = mark.above ? line_y - side - composer.mm(0.8) : line_y + composer.mm(0.8);
-    composer.mark(mark.mark, {scale.x(mark.day) - side / 2, y, side, side}, ink);
+    const Box box{scale.x(mark.day) - side / 2, y, side, side};
+    if (mark.landed)
+      composer.landing_mark(mark.mark, box, *mark.landed);
+    else
+      composer.mark(mark.mark, box);
   }
 }
 
@@ -112,7 +116,7 @@ void moult_strip(Composer& composer, Box box, const StripView& view) {
       {scale.x(0) - 1, line_y - composer.mm(3), std::max(2.0, composer.mm(0.4)), composer.mm(6)},
       Ink::Text);
   if (view.density) draw_brackets(composer, *view.density, scale, line_y);
-  draw_marks(composer, view.marks, scale, line_y, side, Ink::Text);
+  draw_marks(composer, view.marks, scale, line_y, side);
   // Today, as a plumb line with its bob.
   const double today = scale.x(view.today);
   composer.fill({today - 1, box.y, 2, box.height}, Ink::Accent);

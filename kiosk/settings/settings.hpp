@@ -13,6 +13,7 @@
 namespace rackside::kiosk {
 
 enum class PaletteName { Day, Dusk, Night };
+enum class Motion { Shown, Off };
 
 /// Pixels to a millimetre that a panel can have: from a 24-inch display at 1024 pixels to finer
 /// than any eye needs.
@@ -24,9 +25,10 @@ struct Settings {
   Wording wording;
   std::optional<double> pixels_per_mm;   // none: as the display says, or a guess
   std::chrono::minutes blank_after{10};  // 0: never
-  std::string camera;                    // stable path of the device; empty: none
-  Aim aim;                               // where in its picture a label is looked for
-  std::string printer;                   // queue; empty: labels go into files
+  Motion motion = Motion::Shown;
+  std::string camera;   // stable path of the device; empty: none
+  Aim aim;              // where in its picture a label is looked for
+  std::string printer;  // queue; empty: labels go into files
   int printer_dpi = 300;
   std::string label_sheet = "a4-5x13";
 

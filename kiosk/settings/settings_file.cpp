@@ -29,6 +29,8 @@ using Words = std::span<const Word<Value>>;
 constexpr std::array palette_words{Word<PaletteName>{"day", PaletteName::Day},
                                    Word<PaletteName>{"dusk", PaletteName::Dusk},
                                    Word<PaletteName>{"night", PaletteName::Night}};
+constexpr std::array motion_words{Word<Motion>{"shown", Motion::Shown},
+                                  Word<Motion>{"off", Motion::Off}};
 
 template <class Value>
 void take_word(const toml::table& file, std::string_view key,
@@ -61,6 +63,7 @@ Aim read_aim(const toml::table& table) {
 Settings settings_of(const toml::table& file) {
   Settings settings;
   take_word(file, "palette", palette_words, settings.palette);
+  take_word(file, "motion", motion_words, settings.motion);
   if (const auto dates = date_style_of(file["dates"].value_or(std::string{})))
     settings.wording.dates = *dates;
   if (const auto unit = length_unit_of(file["lengths"].value_or(std::string{})))
@@ -85,6 +88,7 @@ Settings settings_of(const toml::table& file) {
 toml::table table_of(const Settings& settings) {
   toml::table file{
       {"palette", word_of(palette_words, settings.palette)},
+      {"motion", word_of(motion_words, settings.motion)},
       {"dates", date_style_name(settings.wording.dates)},
       {"lengths", unit_word(settings.wording.units.length)},
       {"temperatures", unit_word(settings.wording.units.temperature)},

@@ -49,6 +49,7 @@ void Loop::wait() {
   };
   no_later_than(wedge_.next_deadline(), KeyTime{SDL_GetTicks64()});
   no_later_than(blanking_.next_deadline(), needs_.running());
+  no_later_than(stage_.next_deadline(needs_.running()), needs_.running());
   no_later_than(needs_.pulse.next_deadline(), needs_.running());
   needs_.sleep.wait(patience);
 }
@@ -130,10 +131,18 @@ void Loop::display_changed() {
   stage_.lost();
 }
 
+// The lamp goes out behind a black picture and comes back before the next one.
+void Loop::follow_light() {
+  if (lit_ == !blanking_.dark()) return;
+  lit_ = !lit_;
+  needs_.light(lit_);
+}
+
 void Loop::picture() {
+  follow_light();
   if (blanking_.dark()) return stage_.darken();
   const Touching hand{pointer_.pressed(scene_), focus_};
-  stage_.show(scene_, model_.settings.palette, hand, panel_);
+  stage_.show(scene_, model_.settings, hand, panel_, needs_.running());
   needs_.pulse.shown();
   tell_notice();
 }

@@ -41,6 +41,8 @@ class Loop {
     /// Pixels to a millimetre, asked again whenever the display changes; none: guessed.
     std::function<std::optional<double>()> density;
     Closing closing = Closing::Ends;
+    /// The panel's lamp, on or off.
+    std::function<void(bool)> light = [](bool) {};
     /// Since any fixed moment, by a clock that nobody sets.
     std::function<std::chrono::milliseconds()> running = [] {
       return std::chrono::milliseconds{SDL_GetTicks64()};
@@ -72,6 +74,7 @@ class Loop {
   void measure_panel();
   void display_changed();
   void picture();
+  void follow_light();
   void tell_notice();
 
   // loop_input.cpp: what hands and readers do
@@ -101,6 +104,7 @@ class Loop {
   std::optional<Instant> wall_seen_;  // when the clocks were last compared
   Time running_seen_{0};
   std::optional<Notice> told_;
+  bool lit_ = true;
   bool running_ = true;
 };
 

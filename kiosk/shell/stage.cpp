@@ -27,9 +27,13 @@ Stage::Stage(SDL_Window* window, SDL_Renderer* renderer, const FontBook& fonts,
       canvas_(renderer, fonts, std::move(newest)),
       keeps_picture_(keeps_picture(renderer)) {}
 
-void Stage::show(const Scene& scene, PaletteName colours, const Touching& touching,
-                 const Panel& panel) {
+void Stage::show(const Scene& scene, const Settings& settings, const Touching& touching,
+                 const Panel& panel, Time now) {
+  const PaletteName colours = settings.palette;
   Scene picture = touched(scene, touching);
+  landing_.follow(scene, now);
+  moves_ = settings.motion == Motion::Shown && scene.landing;
+  if (const auto mark = landing_.at(now); mark && moves_) picture.items.emplace_back(*mark);
   const bool anew = whole_ || dark_ || colours != colours_ || !(panel == panel_);
   if (!anew && picture.items == drawn_.items) return;
   std::vector<Box> parts{whole(panel)};
@@ -56,6 +60,10 @@ void Stage::present(const std::vector<Box>& parts) {
       keeps_picture_ &&
       SDL_UpdateWindowSurfaceRects(window_, rects.data(), static_cast<int>(rects.size())) == 0;
   if (!shown) SDL_RenderPresent(renderer_);
+}
+
+std::optional<Stage::Time> Stage::next_deadline(Time now) const {
+  return moves_ && !dark_ ? landing_.next_deadline(now) : std::nullopt;
 }
 
 void Stage::darken() {

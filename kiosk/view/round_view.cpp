@@ -99,10 +99,10 @@ RoundView view_round(const Model& model) {
 
 CarryView view_carry(const Model& model) {
   const Preparation ready = prepare(model.plan, model.collection, model.rules.collection.margin);
-  CarryView view{.carry = {}, .cautions = ready.cautions};
+  CarryView view{.prey = {}, .carry = ready.carry, .cautions = ready.cautions};
   for (const PreyNeeded& prey : ready.prey)
-    view.carry.push_back(format_prey_needed(prey, model.settings.wording.units));
-  view.carry.insert(view.carry.end(), ready.carry.begin(), ready.carry.end());
+    view.prey.push_back({format_prey_needed(prey, model.settings.wording.units),
+                         {prey.kind, prey.size.value_or(Millimetres{0})}});
   return view;
 }
 

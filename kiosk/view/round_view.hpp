@@ -38,8 +38,16 @@ struct RoundView {
 
 [[nodiscard]] RoundView view_round(const Model& model);
 
+/// Prey of one kind and size, and what to touch when there is none of it.
+struct CarryPrey {
+  std::string words;  // "Bring 11 crickets of about 8 mm: 14 planned."
+  AskPrey instead;
+  bool operator==(const CarryPrey&) const = default;
+};
+
 /// What to take along, a line each, then the cautions.
 struct CarryView {
+  std::vector<CarryPrey> prey;
   std::vector<std::string> carry;
   std::vector<std::string> cautions;
   bool operator==(const CarryView&) const = default;

@@ -106,6 +106,13 @@ SetupRow unit_row(const Model& model, std::string title, const All& all, Unit Un
   return row;
 }
 
+SetupRow motion_row(const Model& model) {
+  return {"motion",
+          "a new record lands on the strip",
+          {choice(model, "shown", &Settings::motion, Motion::Shown),
+           choice(model, "off", &Settings::motion, Motion::Off)}};
+}
+
 SetupRow camera_row(const Model& model) {
   return {"camera",
           source_word(model.settings.camera),
@@ -123,7 +130,8 @@ std::vector<SetupRow> view_setup(const Model& model, double pixels_per_mm) {
           camera_row(model),
           printer_row(model),
           sheet_row(model),
-          blank_row(model)};
+          blank_row(model),
+          motion_row(model)};
 }
 
 }  // namespace rackside::kiosk

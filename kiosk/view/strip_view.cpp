@@ -19,9 +19,9 @@ std::optional<StripMark> strip_mark(const Event& event, Instant begin) {
   const double day = days_between(begin, event.when.moment.utc);
   const Mark mark = mark_of(event.details);
   if (const auto* offered = std::get_if<Offered>(&event.details))
-    return StripMark{day, mark, offered->outcome == Outcome::Took};
+    return StripMark{day, mark, offered->outcome == Outcome::Took, {}};
   if (const auto* looked = std::get_if<Looked>(&event.details))
-    return looked->signs.empty() ? std::nullopt : std::optional(StripMark{day, mark, true});
+    return looked->signs.empty() ? std::nullopt : std::optional(StripMark{day, mark, true, {}});
   return std::nullopt;
 }
 
@@ -91,8 +91,8 @@ std::string range_words(const Forecast& forecast, const Moment& now, DateStyle d
 }  // namespace
 
 std::optional<StripView> view_strip(const std::vector<Event>& history, const Forecast* forecast,
-                                    const MoultDensity* density, const Moment& now,
-                                    DateStyle dates) {
+                                    const MoultDensity* density, const Moment& now, DateStyle dates,
+                                    const EventId* newest) {
   const auto events = standing(history);
   const auto begins = beginnings(events);
   if (begins.empty()) return std::nullopt;
@@ -103,7 +103,10 @@ std::optional<StripView> view_strip(const std::vector<Event>& history, const For
                             day_words(first.when.moment.day(), now.day(), dates));
   view.today = std::max(0.0, days_between(begin, now.utc));
   for (std::size_t i = begins.back(); i < events.size(); ++i)
-    if (const auto mark = strip_mark(events[i], begin)) view.marks.push_back(*mark);
+    if (auto mark = strip_mark(events[i], begin)) {
+      if (newest != nullptr && events[i].id == *newest) mark->landed = events[i].id;
+      view.marks.push_back(*mark);
+    }
   for (std::size_t i = begins.size(); i-- > 1 && view.before.size() < 2;)
     if (is_moult(events[begins[i - 1]]))
       view.before.push_back(cycle_between(events, begins[i - 1], begins[i]));

@@ -15,6 +15,7 @@ struct StripMark {
   double day = 0;
   Mark mark = Mark::None;
   bool above = true;  // what it took and what was seen stand above the line, what it refused below
+  std::optional<EventId> landed;  // made just now, by this record
   bool operator==(const StripMark&) const = default;
 };
 
@@ -45,11 +46,12 @@ struct StripView {
   bool operator==(const StripView&) const = default;
 };
 
-/// `forecast` and `density` may be null where there is none yet. None without a single event that
-/// begins a cycle.
+/// `newest` is the record that was made just now, null where none was. `forecast` and `density` may
+/// be null where there is none yet. None without a single event that begins a cycle.
 [[nodiscard]] std::optional<StripView> view_strip(const std::vector<Event>& history,
                                                   const Forecast* forecast,
                                                   const MoultDensity* density, const Moment& now,
-                                                  DateStyle dates = DateStyle::DayMonth);
+                                                  DateStyle dates = DateStyle::DayMonth,
+                                                  const EventId* newest = nullptr);
 
 }  // namespace rackside::kiosk

@@ -11,7 +11,7 @@ namespace {
 
 Event add(std::int64_t order, int number, int tub) {
   Event event = make_event(order, static_cast<double>(order), animal_number(number),
-                           AnimalAdded{.key = "k" + std::to_string(number)});
+                           AnimalAdded{.key = std::string("k") + std::to_string(number)});
   event.enclosure = tub_number(tub);
   return event;
 }

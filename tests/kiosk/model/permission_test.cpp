@@ -51,6 +51,7 @@ std::vector<Expected> table(StaffedKiosk& kiosk) {
       {"capitals", Shift{}, open},
       {"a question about new tubs", Ask{AskNewTub{}}, keepers},
       {"what is wrong", Ask{AskWrong{kiosk.tub}}, entry},
+      {"what there is instead", Ask{AskPrey{"cricket", Millimetres{8}}}, entry},
       {"a question about people", Ask{AskPerson{}}, with_pin},
       {"an answer offered", AnswerWith{"x"}, open},
       {"a key", Typed{"x"}, open},

@@ -57,7 +57,7 @@ TEST_CASE("what is installed runs from where it was installed, with its own type
   if (!installed_into(prefix.path())) return;
   for (const char* file : {"bin/rackside", "bin/rackside-log", "bin/rackside-labels",
                            "lib/systemd/system/rackside.service", "lib/sysusers.d/rackside.conf",
-                           "share/doc/rackside/install.md"})
+                           "lib/udev/rules.d/70-rackside.rules", "share/doc/rackside/install.md"})
     CHECK(std::filesystem::exists(prefix / file));
   CHECK_FALSE(std::filesystem::is_empty(prefix / "share/rackside/fonts"));
   desk->start_kiosk({}, (prefix / "bin/rackside").string());

@@ -138,6 +138,21 @@ const std::vector<Situation>& situations() {
          return shelf.kiosk.model();
        }},
       {"carry", [] { return Shelf{}.show(ScreenName::Carry); }},
+      {"carry_many_prey",
+       [] {
+         Shelf shelf;
+         for (int i = 0; i < 9; ++i) {
+           const Code tub = shelf.kiosk.house(60 + i, "Haplocosmia himalayana");
+           const double size = i < 5 ? 5 : 8;
+           shelf.kiosk.happened(
+               tub, 40,
+               Offered{Outcome::Took,
+                       i % 2 == 0 ? "Turkestan roach nymph" : "locust " + std::to_string(i), 1,
+                       Millimetres{size}});
+         }
+         shelf.kiosk.start();
+         return shelf.show(ScreenName::Carry);
+       }},
       {"round_under_way",
        [] {
          Shelf shelf;

@@ -24,6 +24,7 @@ TEST_CASE("what was kept is read again, whatever the names hold") {
   settings.palette = PaletteName::Night;
   settings.pixels_per_mm = 6.25;
   settings.blank_after = std::chrono::minutes{0};
+  settings.motion = Motion::Off;
   settings.camera = "/dev/v4l/by-id/usb-\"Zoë's\"_0\\x";
   settings.printer = "labels 62 mm";
   settings.wording = {DateStyle::German, {LengthUnit::Inch, TemperatureUnit::Fahrenheit}};
@@ -36,7 +37,7 @@ TEST_CASE("what was kept is read again, whatever the names hold") {
 
 TEST_CASE("a value that cannot be meant leaves the usual one, the others count") {
   const TemporaryFolder folder;
-  std::ofstream(folder / "s.toml") << "palette = \"pink\"\npixels_per_mm = 0.0\n"
+  std::ofstream(folder / "s.toml") << "palette = \"pink\"\nmotion = 7\npixels_per_mm = 0.0\n"
                                       "blank_after_minutes = -3\nprinter = \"lp\"\n"
                                       "[aim]\nx = 4.0\nside = 0.0\n";
   Settings expected;

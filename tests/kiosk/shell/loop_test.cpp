@@ -51,6 +51,7 @@ struct Kiosk {
   std::vector<Effect> effects;
   std::vector<std::string> told;
   std::optional<double> density;
+  std::vector<bool> lamp;
   Loop loop;
 
   explicit Kiosk(Closing closing = Closing::Ends)
@@ -67,6 +68,7 @@ struct Kiosk {
               [this](const Notice& notice) { told.push_back(notice.sentence); },
               [this] { return density; },
               closing,
+              [this](bool on) { lamp.push_back(on); },
               [this] { return clock.running; }}) {
     loop.start("keeper", Settings{.blank_after = 10min});
     loop.turn();
@@ -150,6 +152,16 @@ TEST_CASE("left alone the screen goes black, and a touch brings the same picture
   CHECK(kiosk.dark());
   kiosk.click(kiosk.key_place());
   CHECK(kiosk.pixels() == before);
+}
+
+TEST_CASE("the panel's lamp goes out with the picture and comes back with it") {
+  Kiosk kiosk;
+  CHECK(kiosk.lamp.empty());
+  kiosk.go_dark();
+  kiosk.loop.turn();
+  CHECK(kiosk.lamp == std::vector{false});
+  kiosk.click(kiosk.key_place());
+  CHECK(kiosk.lamp == std::vector{false, true});
 }
 
 TEST_CASE("a touch on a lit screen acts") {

@@ -35,11 +35,13 @@ TEST_CASE("every choice of setup changes what it says and nothing else") {
   choose(kiosk, "lengths", "in");
   choose(kiosk, "warmth", "°F");
   choose(kiosk, "goes dark", "30");
+  choose(kiosk, "motion", "off");
   choose(kiosk, "label sheet", "203 dpi");
   Settings expected;
   expected.palette = PaletteName::Night;
   expected.wording.units = {LengthUnit::Inch, TemperatureUnit::Fahrenheit};
   expected.blank_after = std::chrono::minutes{30};
+  expected.motion = Motion::Off;
   expected.printer_dpi = 203;
   CHECK(kiosk.model().settings == expected);
 }
