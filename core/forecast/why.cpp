@@ -80,7 +80,8 @@ std::vector<Reason> reasons(const Evidence& evidence, const Character& character
     const Character changed =
         fed(character, meals_by_cycle(evidence, documented_priors().meals, group.events).back());
     const double weight = odds - log_odds(believe(changed, less, now).p_premoult);
-    reasons.push_back({std::move(group.text), weight, std::move(group.events)});
+    reasons.push_back(
+        {std::move(group.text), weight, std::move(group.events), std::move(group.days)});
   }
   if (!evidence.moults.empty())
     reasons.push_back(last_moult(evidence, character, cycle, odds, now));
