@@ -64,6 +64,7 @@ std::vector<KeyRow> keys_for(const RoundView& view, const Model& model) {
   std::vector<KeyRow> keys;
   if (model.overview_known && model.collection.enclosures.empty())
     return {{"first tub", Show{ScreenName::NewTubs}, Weight::First},
+            {"bring in", Show{ScreenName::BringIn}},
             {"setup", Show{ScreenName::Setup}}};
   if (view.under_way) keys.push_back({"end the round", EndRound{}});
   if (view.can_set_out) keys.push_back({"set out", Show{ScreenName::Carry}, Weight::First});
@@ -86,9 +87,7 @@ void compose_round(Composer& composer, const Model& model) {
   notice_line(composer, box, telling(model));
   if (model.overview_known && model.collection.enclosures.empty()) {
     composer.fitted(
-        box,
-        "No tubs yet. Begin with the first one here, or bring your records in: animals.csv on a "
-        "stick, or in the folder beside the log.",
+        box, "No tubs yet. Begin with the first one here, or bring your records in from a file.",
         Face::Bold, 5, 3.8, 4);
     return;
   }
