@@ -25,9 +25,12 @@ void tub_row(Composer& composer, Box row, const RoundLine& line) {
       std::max(composer.mm(14), composer.width(line.position, position) + composer.mm(2));
   composer.text(row.take_left(std::min(wide, row.width * 0.3)), line.position, position,
                 line.done || line.quiet ? Ink::Soft : Ink::Accent);
+  Box right = row.take_right(composer.mm(26));
+  if (line.strip) small_moult_strip(composer, right.take_bottom(right.height * 0.5), *line.strip);
   if (line.code)
-    composer.text(row.take_right(composer.mm(26)), line.code->grouped(),
-                  composer.style(Step::Caption, Face::Code), Ink::Soft, Align::Right);
+    composer.text(right, line.code->grouped(), composer.style(Step::Caption, Face::Code), Ink::Soft,
+                  Align::Right);
+  row.take_right(composer.mm(gap_mm));
   Box upper = row.take_top(row.height * 0.5);
   const double width =
       composer.text(upper, line.title, composer.style(Step::Instruction, Face::Italic), ink);

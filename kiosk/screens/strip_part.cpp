@@ -149,4 +149,19 @@ void moult_strip(Composer& composer, Box box, const StripView& view) {
                  Ink::Accent});
 }
 
+void small_moult_strip(Composer& composer, const Box& box, const SmallStrip& strip) {
+  const double y = box.middle().y;
+  const auto part = [&](double from, double to, double high, Ink ink) {
+    const double height = std::max(1.0, composer.mm(high));
+    const double width = std::max(2.0, box.width * (to - from));
+    const double x = std::min(box.x + box.width * from, box.right() - width);
+    composer.fill({x, y - height / 2, width, height}, ink);
+  };
+  part(0, 1, 0.2, Ink::Line);
+  part(0, 0, 2.4, Ink::Soft);
+  part(strip.q05, strip.q95, 0.4, Ink::Soft);
+  part(strip.q25, strip.q75, 1.2, Ink::Soft);
+  part(strip.today, strip.today, 4, Ink::Accent);
+}
+
 }  // namespace rackside::kiosk

@@ -176,4 +176,17 @@ std::optional<StripView> view_strip(const StripFacts& facts) {
   return view;
 }
 
+std::optional<SmallStrip> small_strip(const AnimalState& animal, const Forecast* forecast,
+                                      const Moment& now) {
+  if (forecast == nullptr || !forecast->moult_expected) return std::nullopt;
+  const Instant begin =
+      animal.last_moult ? animal.last_moult->noticed.moment.utc : animal.added.moment.utc;
+  const double today = std::max(0.0, days_between(begin, now.utc));
+  const double length = std::max(today, today + quantile(*forecast, 0.95)) * 1.03 + 1;
+  const auto part = [&](double probability) {
+    return std::clamp((today + quantile(*forecast, probability)) / length, 0.0, 1.0);
+  };
+  return SmallStrip{today / length, part(0.05), part(0.25), part(0.75), part(0.95)};
+}
+
 }  // namespace rackside::kiosk

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/climate/warm_days.hpp"
+#include "core/collection/animal.hpp"
 #include "core/event/event.hpp"
 #include "core/forecast/forecast.hpp"
 #include "core/words/wording.hpp"
@@ -78,5 +79,17 @@ struct StripFacts {
 
 /// None without a single event that begins a cycle.
 [[nodiscard]] std::optional<StripView> view_strip(const StripFacts& facts);
+
+/// The same for a list: where the animal stands between its last moult and the next. In parts of
+/// the strip's width.
+struct SmallStrip {
+  double today = 0;
+  double q05 = 0, q25 = 0, q75 = 0, q95 = 0;
+  bool operator==(const SmallStrip&) const = default;
+};
+
+/// None where no moult is expected.
+[[nodiscard]] std::optional<SmallStrip> small_strip(const AnimalState& animal,
+                                                    const Forecast* forecast, const Moment& now);
 
 }  // namespace rackside::kiosk

@@ -69,3 +69,34 @@ TEST_CASE("warmth is told with its ends and lies within its band, one reading is
   CHECK(shown->words == "air 22 to 30 \u00B0C");
   for (const double part : shown->part) CHECK((part >= 0 && part <= 1));
 }
+
+TEST_CASE("the strip of a list goes from the last moult to where the next is nearly certain") {
+  const auto events = history({{10, ShedFound{}}});
+  const AnimalState animal = *fold_animal(events);
+  Forecast forecast{.animal = animal.id};
+  for (std::size_t i = 0; i < forecast.next_moult.size(); ++i)
+    forecast.next_moult[i] = 10.0 * static_cast<double>(i);
+  const auto shown = small_strip(animal, &forecast, at_hour(40 * day).moment);
+  REQUIRE(shown);
+  CHECK(shown->today > 0);
+  CHECK(shown->today <= shown->q05);
+  CHECK(shown->q05 < shown->q25);
+  CHECK(shown->q25 < shown->q75);
+  CHECK(shown->q75 < shown->q95);
+  CHECK(shown->q95 <= 1);
+  // 30 of 210 days.
+  CHECK(std::abs(shown->today / shown->q95 - 30.0 / 210) < 1e-6);
+  forecast.moult_expected = false;
+  CHECK_FALSE(small_strip(animal, &forecast, at_hour(40 * day).moment));
+}
+
+TEST_CASE("a moult that is long past due lies before today on the strip of a list") {
+  const AnimalState animal = *fold_animal(history({}));
+  Forecast forecast{.animal = animal.id};
+  for (std::size_t i = 0; i < forecast.next_moult.size(); ++i)
+    forecast.next_moult[i] = -30.0 + static_cast<double>(i);
+  const auto shown = small_strip(animal, &forecast, at_hour(40 * day).moment);
+  REQUIRE(shown);
+  CHECK(shown->q95 < shown->today);
+  CHECK(shown->today <= 1);
+}
