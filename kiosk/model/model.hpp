@@ -143,6 +143,7 @@ struct Model {
   bool list_turned = false;  // by hand; until then the round's list follows the walk
 
   std::optional<CameraPage> camera;  // while its page is open
+  BringInPage bring_in;
 
   std::optional<Notice> notice;
   std::string reader_says;
