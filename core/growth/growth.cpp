@@ -70,11 +70,21 @@ std::vector<GrowthStep> growth_of(std::vector<Event> events) {
 std::vector<GrowthBetween> growth_in(Measure what, std::span<const GrowthStep> steps) {
   std::vector<GrowthBetween> growth;
   std::optional<std::size_t> last;
+  std::optional<std::size_t> doubted;  // did not fit `last`: one of the two is wrong
   for (std::size_t i = 0; i < steps.size(); ++i) {
     const auto& measure = measure_of(steps[i], what);
     if (!measure || !(measure->value > 0)) continue;
-    if (last) growth.push_back(between(what, steps, *last, i));
-    last = i;
+    if (last) {
+      GrowthBetween step = between(what, steps, *last, i);
+      if (doubted && !step.plausible) {
+        const GrowthBetween other = between(what, steps, *doubted, i);
+        if (other.plausible) step = other;
+      }
+      growth.push_back(step);
+    }
+    const bool fits = !last || growth.back().plausible;
+    doubted = fits ? std::nullopt : std::optional(i);
+    if (fits) last = i;
   }
   return growth;
 }

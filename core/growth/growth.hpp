@@ -35,7 +35,8 @@ struct GrowthBetween {
   bool operator==(const GrowthBetween&) const = default;
 };
 
-/// From each measured step to the next measured one.
+/// From each measured step to the next measured one, passing over a measure that fits neither what
+/// was before it nor what came after.
 [[nodiscard]] std::vector<GrowthBetween> growth_in(Measure what, std::span<const GrowthStep> steps);
 
 /// Length at each moult grows by the cube root of two where the volume doubles (Przibram & Megusar

@@ -78,6 +78,23 @@ TEST_CASE("a measure in the wrong unit is named and kept out of the mean") {
   CHECK(summarise_growth(Measure::LegSpan, steps)->ratio == Approx(1.3));
 }
 
+TEST_CASE("a measure in the wrong unit is passed over, wherever it stands") {
+  const auto between = [](std::vector<double> spans) {
+    History history;
+    for (const double span : spans) history.span(span).then(Moulted{});
+    return history.steps();
+  };
+  // Inches instead of centimetres in the middle; the next one fits the one before again.
+  const auto middle = summarise_growth(Measure::LegSpan, between({40, 2, 67.6}));
+  REQUIRE(middle);
+  CHECK(middle->ratio == Approx(1.3));
+  CHECK(middle->moults == 2);
+  const auto first = summarise_growth(Measure::LegSpan, between({1.6, 52, 67.6}));
+  REQUIRE(first);
+  CHECK(first->ratio == Approx(1.3));
+  CHECK(first->moults == 1);
+}
+
 TEST_CASE("one measure, or none, or two without a moult between them, is no growth") {
   CHECK_FALSE(summarise_growth(Measure::LegSpan, History{}.steps()));
   CHECK_FALSE(summarise_growth(Measure::LegSpan, History{}.span(20).span(21).steps()));
