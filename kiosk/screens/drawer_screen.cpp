@@ -26,6 +26,7 @@ constexpr std::array slots{
     Slot{ScreenName::NewTubs, Mark::Arrived, "new tubs"},
     Slot{ScreenName::Who, Mark::Person, "who is there"},
     Slot{ScreenName::People, Mark::Badge, "people"},
+    Slot{ScreenName::Cover, Mark::Written, "cover"},
     Slot{ScreenName::Setup, Mark::Measured, "setup"},
 };
 
