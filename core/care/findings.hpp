@@ -6,6 +6,7 @@
 
 #include "core/care/instruction.hpp"
 #include "core/words/dates.hpp"
+#include "core/words/sentences.hpp"
 
 namespace rackside {
 
@@ -41,6 +42,9 @@ struct Findings {
 
   [[nodiscard]] std::string on_day(Day day) const {
     return on_day_words(day, today, rules.wording.dates);
+  }
+  [[nodiscard]] std::string reason_line(const Reason& reason) const {
+    return as_line(with_days(reason.text, reason.days, today, rules.wording.dates));
   }
   /// The temperature here, "24 °C"; only where there is one.
   [[nodiscard]] std::string degrees() const {

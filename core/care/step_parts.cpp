@@ -1,12 +1,11 @@
 #include "core/care/steps.hpp"
-#include "core/words/sentences.hpp"
 
 namespace rackside {
 
 void add_reasons(std::vector<std::string>& why, const Findings& f, std::size_t most) {
   if (!f.forecast) return;
   for (const Reason& reason : f.forecast->why)
-    if (reason.weight > 0 && why.size() < most) why.push_back(as_line(reason.text));
+    if (reason.weight > 0 && why.size() < most) why.push_back(f.reason_line(reason));
 }
 
 bool mist_now(const Findings& f) {

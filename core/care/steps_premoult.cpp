@@ -85,7 +85,7 @@ std::optional<Instruction> may_have_moulted(const Findings& f) {
       fmt::format("Has moulted unseen: {} likely.", in_ten(f.p_moulted_unseen))};
   if (f.forecast)
     for (const Reason& reason : f.forecast->why)
-      if (why.size() < 3) why.push_back(as_line(reason.text));
+      if (why.size() < 3) why.push_back(f.reason_line(reason));
   return Instruction{.task = Task::LookForShed,
                      .urgency = Urgency::Due,
                      .sentence = "Look for a shed before you offer anything.",

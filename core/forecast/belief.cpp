@@ -134,6 +134,18 @@ class Enumeration {
 
 }  // namespace
 
+Character fed(Character character, const MealGaps& meals) {
+  if (!character.unfed) return character;
+  LevelFilter filter = *character.unfed;
+  filter.feed(meals);
+  character.length = filter.length();
+  character.next_length = filter.next_length();
+  const auto parts = filter.length_by_part();
+  if (!character.length_by_part.empty())
+    character.length_by_part.assign(parts.begin(), parts.end());
+  return character;
+}
+
 Belief believe(const Character& character, const RunningCycle& cycle, double as_of) {
   return Enumeration(character, cycle, as_of).run();
 }

@@ -2,6 +2,7 @@
 // The cycle that runs, by enumeration: every day on which the next moult may be (or may have been,
 // unseen) with every length of premoult, each weighed by all that was observed.
 
+#include <optional>
 #include <vector>
 
 #include "core/forecast/growth_clock.hpp"
@@ -17,12 +18,18 @@ struct Character {
   /// The same by the parts of the last moult's span, where that is wide; else empty.
   std::vector<SpanPart> length_by_part;
   LengthMixture next_length;  // of the one after it
+  /// What these come from, before the meals of the cycle that runs; it refers to the model's
+  /// numbers.
+  std::optional<LevelFilter> unfed;
   Habits habits;
   GrowthClock clock;
   double unseen_share = 0;     // of moults of which nobody ever finds a sign
   double noticed_a_visit = 1;  // chance that a visit notices a shed that is found at all
   Season season{};
 };
+
+/// Its lengths had it been fed so in the cycle that runs.
+[[nodiscard]] Character fed(Character character, const MealGaps& meals);
 
 /// What has been observed since the last moult on record.
 struct RunningCycle {

@@ -40,13 +40,12 @@ Character CollectionModel::character_of(const Evidence& evidence) const {
   Character character;
   character.clock = clock_of(evidence);
   LevelFilter filter = levels.filter(evidence.species, evidence.stage, evidence.instar);
-  follow(filter, finished_cycles(evidence, character.clock));
-  character.length = filter.length();
-  if (starts_within_a_wide_span(evidence, character.clock, std::exp(filter.expected()))) {
-    const auto parts = filter.length_by_part();
-    character.length_by_part.assign(parts.begin(), parts.end());
-  }
-  character.next_length = filter.next_length();
+  const CycleHistory history = finished_cycles(evidence, character.clock);
+  follow(filter, history);
+  if (starts_within_a_wide_span(evidence, character.clock, std::exp(filter.expected())))
+    character.length_by_part.resize(span_parts);
+  character.unfed = filter;
+  character = fed(std::move(character), history.meals_since);
   const HabitCounts own = own_counts(*this, evidence, character.clock);
   character.habits =
       updated(habits_of(evidence.species, evidence.stage), own, documented_priors(), Pool::Animal);

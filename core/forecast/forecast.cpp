@@ -68,6 +68,8 @@ Forecast tell(const Believed& believed, const Evidence& evidence, const Moment& 
     result.moult_expected = false;
     result.p_premoult = result.p_moulted_unseen = 0;
     result.why.clear();
+    if (!evidence.ended)
+      result.why.push_back({"a mature male: it usually never moults again", 0, {}});
   }
   if (evidence.count > 1)
     result.ignored.push_back("kept as a group: the forecast speaks of one animal of it");

@@ -30,10 +30,12 @@ inline constexpr std::size_t moult_quantiles = 19;
 
 /// One observation that moved the belief, in plain words, and by how much.
 struct Reason {
-  std::string text;   // "refused 3 of the last 3 meals; it usually refuses 1 in 9"
+  // "did not take its last 3 meals, since {0}; it usually refuses 1 in 9": {0}, {1} are `days`
+  std::string text;
   double weight = 0;  // change of the log odds of premoult if this observation had not been made
                       // (positive: it speaks for premoult)
   std::vector<EventId> events;
+  std::vector<Day> days;
 
   bool operator==(const Reason&) const = default;
 };

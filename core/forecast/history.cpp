@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/forecast/meals.hpp"
+
 namespace rackside {
 namespace {
 
@@ -46,6 +48,7 @@ LoggedCycle between(const std::vector<MoultSpan>& moults, std::size_t i, const G
 
 CycleHistory finished_cycles(const Evidence& evidence, const GrowthClock& clock) {
   CycleHistory history{evidence.stage, evidence.instar, {}};
+  const std::vector<MealGaps> meals = meals_by_cycle(evidence, documented_priors().meals);
   const auto& moults = evidence.moults;
   history.cycles.reserve(moults.size() + 1);
   for (std::size_t i = 0; i < moults.size(); ++i) {
@@ -55,7 +58,9 @@ CycleHistory finished_cycles(const Evidence& evidence, const GrowthClock& clock)
       history.cycles.push_back({.low = log_days(clock, evidence.arrived,
                                                 std::max(evidence.arrived + 1, moults[0].middle())),
                                 .start = LoggedCycle::Start::Arrival});
+    history.cycles.back().meals = meals[i];
   }
+  history.meals_since = meals.back();
   return history;
 }
 
@@ -68,7 +73,8 @@ CycleHistory all_cycles(const Evidence& evidence, const GrowthClock& clock, doub
   if (until <= last.middle() + 1) return history;
   LoggedCycle running{.low = log_days(clock, last.middle(), until),
                       .noise = start_noise(last, until),
-                      .running = true};
+                      .running = true,
+                      .meals = history.meals_since};
   if (is_wide(evidence.moults, evidence.moults.size() - 1, clock))
     begin_within(running, last, clock);
   history.cycles.push_back(running);

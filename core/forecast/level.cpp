@@ -67,13 +67,22 @@ Level LevelFilter::advanced(const Level& level) const {
                                                  (adult_ ? 0 : shift_.drift_variance)};
 }
 
-double LevelFilter::at_instar(std::size_t moults_ahead) const {
-  if (!instar_) return 0;
-  return parameters_->at_instar[std::min(*instar_ + moults_ahead, instars - 1)];
+double LevelFilter::off_the_line(std::size_t moults_ahead) const {
+  const double by_food = parameters_->food * scarcity_;
+  if (!instar_) return by_food;
+  return by_food + parameters_->at_instar[std::min(*instar_ + moults_ahead, instars - 1)];
+}
+
+// A cycle of few meals is like the one before.
+void LevelFilter::feed(const MealGaps& meals) {
+  if (!(meals.days > 0)) return;
+  const double seen = std::log(meals.days / meals.gaps) - parameters_->meals.at(level_.mean);
+  const double strength = documented_priors().meals.strength;
+  scarcity_ = (meals.gaps * seen + strength * scarcity_) / (meals.gaps + strength);
 }
 
 LengthMixture LevelFilter::length_of(const Level& level, std::size_t moults) const {
-  const double mean = level.mean + at_instar(moults);
+  const double mean = level.mean + off_the_line(moults);
   const LevelParameters& p = *parameters_;
   // A scatter that is itself uncertain, log-normally, has this mean square.
   const double narrow = within() * std::exp(shift_.scatter_variance);

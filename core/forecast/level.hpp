@@ -16,6 +16,13 @@ namespace rackside {
 
 inline constexpr std::size_t instars = 16;  // later ones are as the last
 
+/// The log of the days from meal to meal that is usual at a level.
+struct UsualMeals {
+  double log_gap = 0, with_level = 0;
+
+  [[nodiscard]] double at(double level) const { return log_gap + with_level * level; }
+};
+
 struct LevelParameters {
   std::array<double, stages> start{};  // mean log length of the first cycle here, by stage
   double start_spread = 0;             // between animals of one species and stage
@@ -31,6 +38,8 @@ struct LevelParameters {
   double wide_share = 0, wide_factor = 1;
   double wide_lean = 0;  // of the log: what is out of line is rather too long than too short
   double unseen_share = 0;
+  double food = 0;  // what scarcity of meals adds to the log length, a unit of its own logarithm
+  UsualMeals meals;
   std::array<double, stages> instar_reference{};
   /// What a straight drift misses at an instar that is known: some are longer than both neighbours.
   std::array<double, instars> at_instar{};
@@ -49,6 +58,11 @@ struct Level {
   double variance = 0;
 };
 
+/// The days between meals that followed each other in one cycle.
+struct MealGaps {
+  double days = 0, gaps = 0;
+};
+
 /// One stretch between two moults on record, or less where an end is missing. Bounds are of the
 /// logarithm of its length from the middle of the first moult's span; `noise` is the variance that
 /// span adds, or a part of it where it is wide.
@@ -60,6 +74,7 @@ struct LoggedCycle {
   bool running = false;    // no moult has ended it yet; only `low` is known
   double start_width = 0;  // days of the first moult's span, where that is wide; else 0
   bool wide_end = false;   // the span of the moult that ends it is wide
+  MealGaps meals;
 };
 
 /// A span that is wide for the cycles beside it is cut into this many parts, each of which may hold
@@ -70,6 +85,7 @@ struct CycleHistory {
   Stage stage = Stage::Unknown;
   std::optional<int> instar;
   std::vector<LoggedCycle> cycles;
+  MealGaps meals_since;  // in the cycle after them
 };
 
 /// One way in which the length of the cycle that runs may be distributed: log length normal.
@@ -96,6 +112,9 @@ class LevelFilter {
   /// likelihood of what was seen.
   double observe(const LoggedCycle& cycle);
 
+  /// Takes in how often the animal is fed in the cycle at hand. `observe` does so with its cycle.
+  void feed(const MealGaps& meals);
+
   [[nodiscard]] const Level& level() const { return level_; }
   /// The chance that the cycle observed last hid a moult that nobody saw.
   [[nodiscard]] double hid_a_moult() const { return hid_a_moult_; }
@@ -105,7 +124,7 @@ class LevelFilter {
   /// The instar it is in, where that is known: as it came, and one more for every moult since.
   [[nodiscard]] std::optional<std::size_t> instar() const { return instar_; }
   /// The mean of the log length of the cycle at hand.
-  [[nodiscard]] double expected() const { return level_.mean + at_instar(0); }
+  [[nodiscard]] double expected() const { return level_.mean + off_the_line(0); }
   /// How long the cycle at hand is, from moult to moult, whether or not either was seen.
   [[nodiscard]] LengthMixture length() const { return length_of(level_, 0); }
   /// The same given each part of the span in which the cycle at hand began.
@@ -121,7 +140,8 @@ class LevelFilter {
   [[nodiscard]] double drift_at(double level) const;
   [[nodiscard]] Level advanced(const Level& level) const;
   [[nodiscard]] LengthMixture length_of(const Level& level, std::size_t moults) const;
-  [[nodiscard]] double at_instar(std::size_t moults_ahead) const;
+  // What the instar and the meals add to the line of lengths.
+  [[nodiscard]] double off_the_line(std::size_t moults_ahead) const;
 
   // A way in which the interval between two moults on record can come about.
   struct Way {
@@ -156,6 +176,7 @@ class LevelFilter {
   std::optional<std::size_t> instar_;
   Level level_;  // of all parts together
   std::array<Held, span_parts> held_;
+  double scarcity_ = 0;    // of meals: the log of their gap against what is usual
   std::size_t parts_ = 1;  // of held_ that are in use
   double hid_a_moult_ = 0;
   double rest_ = 0;

@@ -28,12 +28,14 @@ class Fit {
 
   LevelModel run() {
     if (!again_) find_scale(model_, histories_);
+    fit_usual_meals(model_, histories_);
     const int turns = again_ ? 1 : 3;
     for (int turn = 0; turn < turns; ++turn) {
       fit_parameters(turn == 0 ? 12 : 6);
       fit_shifts();
       recentre();
       fit_instars(model_, histories_, priors_.at_instar);
+      fit_usual_meals(model_, histories_);
     }
     settle_variances();
     return model_;
@@ -41,7 +43,7 @@ class Fit {
 
  private:
   [[nodiscard]] double objective(const std::vector<double>& at) const {
-    const LevelParameters parameters = from_vector(at, priors_, model_.parameters.at_instar);
+    const LevelParameters parameters = from_vector(at, priors_, model_.parameters);
     double sum = log_prior(at, priors_);
     for (const SpeciesHistories& species : histories_)
       sum += log_likelihood(species.animals, parameters, plain(species.species));
@@ -58,7 +60,7 @@ class Fit {
                   .tolerance = 0.05,
                   .step = 1e-4,
                   .differences = Differences::Forward});
-    model_.parameters = from_vector(at, priors_, model_.parameters.at_instar);
+    model_.parameters = from_vector(at, priors_, model_.parameters);
   }
   void fit_shifts() {
     for (const SpeciesHistories& species : histories_) {

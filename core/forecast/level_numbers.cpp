@@ -20,6 +20,7 @@ constexpr std::array slots{
     Slot{&LevelParameters::drift, &CyclePriors::drift, Slot::Scale::Plain},
     Slot{&LevelParameters::adult_drift, &CyclePriors::adult_drift, Slot::Scale::Plain},
     Slot{&LevelParameters::pull, &CyclePriors::pull, Slot::Scale::Plain},
+    Slot{&LevelParameters::food, &CyclePriors::food, Slot::Scale::Log},
     Slot{&LevelParameters::wander, &CyclePriors::wander, Slot::Scale::Log},
     Slot{&LevelParameters::within, &CyclePriors::within, Slot::Scale::Log},
     Slot{&LevelParameters::adult_within, &CyclePriors::adult_within, Slot::Scale::Log},
@@ -47,6 +48,10 @@ double from_scale(double value, Slot::Scale scale) {
 
 }  // namespace
 
+UsualMeals usual_meals(const MealPriors& priors) {
+  return {std::log(priors.gap) - priors.with_cycle * std::log(priors.reference), priors.with_cycle};
+}
+
 LevelParameters prior_parameters(const CyclePriors& priors) {
   LevelParameters parameters;
   for (std::size_t i = 0; i < stages; ++i) parameters.start[i] = std::log(priors.length[i].value);
@@ -55,6 +60,7 @@ LevelParameters prior_parameters(const CyclePriors& priors) {
   parameters.wide_factor = priors.wide_factor;
   parameters.wide_lean = priors.wide_lean;
   parameters.instar_reference = priors.instar_reference;
+  parameters.meals = usual_meals(documented_priors().meals);
   return parameters;
 }
 
@@ -65,9 +71,10 @@ std::vector<double> to_vector(const LevelParameters& parameters) {
 }
 
 LevelParameters from_vector(const std::vector<double>& vector, const CyclePriors& priors,
-                            const std::array<double, instars>& at_instar) {
+                            const LevelParameters& others) {
   LevelParameters parameters = prior_parameters(priors);
-  parameters.at_instar = at_instar;
+  parameters.at_instar = others.at_instar;
+  parameters.meals = others.meals;
   std::copy_n(vector.begin(), stages, parameters.start.begin());
   for (std::size_t i = 0; i < slots.size(); ++i)
     parameters.*slots[i].member = from_scale(vector[stages + i], slots[i].scale);

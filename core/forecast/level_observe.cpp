@@ -46,7 +46,7 @@ void LevelFilter::divide(std::size_t parts) {
 
 void LevelFilter::weigh(Sums& sums, const Held& from, const LoggedCycle& cycle, double low,
                         double high) const {
-  const double here = at_instar(0);
+  const double here = off_the_line(0);
   for (const Way& way : ways_) {
     const double predicted = from.level.variance + way.variance + cycle.noise;
     const Truncated seen =
@@ -82,12 +82,13 @@ double LevelFilter::settle(std::span<const Sums> ends) {
 }
 
 double LevelFilter::observe(const LoggedCycle& cycle) {
+  feed(cycle.meals);
   const bool arrival = cycle.start == LoggedCycle::Start::Arrival;
   double log_likelihood = 0;
   if (arrival) {
     // The scatter's own share of E[length] matters: without it a fit gains without end by
     // scattering.
-    log_likelihood = level_.variance / 2 - level_.mean - log_mean_scatter();
+    log_likelihood = level_.variance / 2 - expected() - log_mean_scatter();
     arrive();
   }
   divide(cycle.start_width > 0 ? span_parts : 1);

@@ -1,7 +1,9 @@
 #include "core/forecast/level_rests.hpp"
 
 #include <algorithm>
+#include <cmath>
 
+#include "core/forecast/level_numbers.hpp"
 #include "core/forecast/species_shift.hpp"
 
 namespace rackside {
@@ -29,7 +31,50 @@ void each_rest(const LevelModel& model, std::span<const SpeciesHistories> histor
     }
 }
 
+// A straight line by weighed least squares through what is already held of it.
+struct Line {
+  double weight = 0, x = 0, y = 0, xx = 0, xy = 0;
+
+  void add(double more, double at_x, double at_y) {
+    weight += more;
+    x += more * at_x;
+    y += more * at_y;
+    xx += more * at_x * at_x;
+    xy += more * at_x * at_y;
+  }
+  [[nodiscard]] double slope() const { return (weight * xy - x * y) / (weight * xx - x * x); }
+  [[nodiscard]] double at_zero() const { return (y - slope() * x) / weight; }
+};
+
+Line line_of(const MealPriors& priors) {
+  constexpr double apart = 0.6;  // of the log length: slings and adults from juveniles
+  const UsualMeals usual = usual_meals(priors);
+  Line line;
+  for (const double off : {-apart, apart}) {
+    const double level = std::log(priors.reference) + off;
+    line.add(priors.cycles / 2, level, usual.at(level));
+  }
+  return line;
+}
+
 }  // namespace
+
+void fit_usual_meals(LevelModel& model, std::span<const SpeciesHistories> histories) {
+  Line line = line_of(documented_priors().meals);
+  for (const SpeciesHistories& species : histories)
+    for (const CycleHistory& animal : species.animals) {
+      LevelFilter filter(model.parameters, without_variance(model.shifts.at(species.species)),
+                         animal.stage, animal.instar);
+      for (const LoggedCycle& cycle : animal.cycles) {
+        const double level = filter.level().mean;
+        const MealGaps& meals = cycle.meals;
+        filter.observe(cycle);
+        if (meals.days > 0)
+          line.add(std::min(1.0, meals.gaps / 4), level, std::log(meals.days / meals.gaps));
+      }
+    }
+  model.parameters.meals = {line.at_zero(), line.slope()};
+}
 
 void find_scale(LevelModel& model, std::span<const SpeciesHistories> histories) {
   for (int turn = 0; turn < turns; ++turn) {

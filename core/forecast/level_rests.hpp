@@ -15,4 +15,7 @@ void find_scale(LevelModel& model, std::span<const SpeciesHistories> histories);
 /// Shrunken means of what is left over at each instar, given all the rest. `spread` is the prior's.
 void fit_instars(LevelModel& model, std::span<const SpeciesHistories> histories, double spread);
 
+/// How often animals of a level are fed here, by a straight line that the priors hold.
+void fit_usual_meals(LevelModel& model, std::span<const SpeciesHistories> histories);
+
 }  // namespace rackside

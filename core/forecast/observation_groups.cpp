@@ -13,9 +13,7 @@ namespace {
 
 constexpr std::size_t most_in_a_row = 6;  // of meals taken or looks without a sign
 
-std::string day_text(double day) {
-  return format_day(Day{std::chrono::days{std::lround(std::floor(day))}});
-}
+Day day_of(const Observation& o) { return Day{std::chrono::days{std::lround(std::floor(o.day))}}; }
 
 bool is_offer(const Observation& o) { return o.kind == Observation::Kind::Offer; }
 bool took(const Observation& o) { return o.outcome == Outcome::Took; }
@@ -46,19 +44,17 @@ std::string usual_refusals(const Habits& habits) {
 }
 
 ObservationGroup meals(const std::vector<const Observation*>& row, const Habits& habits) {
-  const std::string last = day_text(row.front()->day);
-  const std::string first = day_text(row.back()->day);
+  const std::vector<Day> days{day_of(*row.front()), day_of(*row.back())};  // the last, the first
   std::string text;
   if (took(*row.front()))
-    text = row.size() == 1
-               ? fmt::format("took its last meal, on {}", last)
-               : fmt::format("took its last {} meals, the latest on {}", row.size(), last);
+    text = row.size() == 1 ? "took its last meal, on {0}"
+                           : fmt::format("took its last {} meals, the latest on {{0}}", row.size());
   else if (row.size() == 1)
-    text = fmt::format("did not take its last meal, on {}; {}", last, usual_refusals(habits));
+    text = fmt::format("did not take its last meal, on {{0}}; {}", usual_refusals(habits));
   else
-    text = fmt::format("did not take its last {} meals, since {}; {}", row.size(), first,
+    text = fmt::format("did not take its last {} meals, since {{1}}; {}", row.size(),
                        usual_refusals(habits));
-  return {std::move(text), ids_of(row)};
+  return {std::move(text), ids_of(row), days};
 }
 
 // The row of meals before the last one, where that one ended a fast.
@@ -67,9 +63,10 @@ std::optional<ObservationGroup> refusals_before(std::span<const Observation> all
   const auto length = static_cast<std::size_t>(last_row.back() - all.data());
   const auto row = last_row_of_offers(all.first(length));
   if (row.size() < 2 || took(*row.front())) return std::nullopt;
-  return ObservationGroup{fmt::format("before that, refused {} meals from {} to {}", row.size(),
-                                      day_text(row.back()->day), day_text(row.front()->day)),
-                          ids_of(row)};
+  return ObservationGroup{
+      fmt::format("before that, refused {} meals from {{0}} to {{1}}", row.size()),
+      ids_of(row),
+      {day_of(*row.back()), day_of(*row.front())}};
 }
 
 std::optional<ObservationGroup> looks_with(std::span<const Observation> all, Sign sign,
@@ -78,12 +75,12 @@ std::optional<ObservationGroup> looks_with(std::span<const Observation> all, Sig
   for (const Observation& o : all)
     if (!is_offer(o) && o.signs.has(sign) && counts_in(sign, o.signs, mute)) row.push_back(&o);
   if (row.empty()) return std::nullopt;
-  const std::string last = day_text(row.back()->day);
-  return ObservationGroup{
-      row.size() == 1 ? fmt::format("{} seen on {}", sign_word(sign), last)
-                      : fmt::format("{} seen {} times since {}, the latest on {}", sign_word(sign),
-                                    row.size(), day_text(row[0]->day), last),
-      ids_of(row)};
+  return ObservationGroup{row.size() == 1
+                              ? fmt::format("{} seen on {{0}}", sign_word(sign))
+                              : fmt::format("{} seen {} times since {{0}}, the latest on {{1}}",
+                                            sign_word(sign), row.size()),
+                          ids_of(row),
+                          {day_of(*row.front()), day_of(*row.back())}};
 }
 
 bool says_something(SignSet look, SignSet mute) {
@@ -99,10 +96,11 @@ std::optional<ObservationGroup> last_looks_without(std::span<const Observation> 
   }
   if (row.empty()) return std::nullopt;
   return ObservationGroup{
-      row.size() == 1 ? fmt::format("no sign of a moult seen on {}", day_text(row[0]->day))
-                      : fmt::format("no sign of a moult seen in the last {} looks, since {}",
-                                    row.size(), day_text(row.back()->day)),
-      ids_of(row)};
+      row.size() == 1
+          ? "no sign of a moult seen on {0}"
+          : fmt::format("no sign of a moult seen in the last {} looks, since {{0}}", row.size()),
+      ids_of(row),
+      {day_of(*row.back())}};
 }
 
 }  // namespace

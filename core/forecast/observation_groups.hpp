@@ -10,8 +10,9 @@
 namespace rackside {
 
 struct ObservationGroup {
-  std::string text;  // in plain words
+  std::string text;  // in plain words, with {0}, {1} where one of `days` belongs
   std::vector<EventId> events;
+  std::vector<Day> days;
 };
 
 /// Of the cycle that runs. `habits` are those of the animal: they say what is usual for it. Signs

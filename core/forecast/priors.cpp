@@ -53,10 +53,20 @@ CyclePriors read_cycle(const Node& cycle, const Node& moult) {
   priors.species_drift = number(cycle["species_drift"], "value");
   priors.species_adult = number(cycle["species_adult"], "value");
   priors.at_instar = number(cycle["at_instar"], "value");
+  priors.food = prior(cycle["food"]);
   priors.slow_grower = number(cycle["slow_grower"], "value");
   priors.unseen_share = prior(moult["unseen_share"]);
   priors.noticed_a_visit = number(moult["noticed_a_visit"], "value");
   return priors;
+}
+
+MealPriors read_meals(const Node& table) {
+  return {.gap = number(table, "gap"),
+          .with_cycle = number(table, "with_cycle"),
+          .reference = number(table, "reference"),
+          .cycles = number(table, "cycles"),
+          .strength = number(table, "strength"),
+          .longest = number(table, "longest")};
 }
 
 PremoultPriors read_premoult(const Node& table) {
@@ -115,6 +125,7 @@ Priors read_priors() {
   const auto at = [&](std::string_view name) { return Node{file[name]}; };
   const Node offer = at("offer");
   return {.cycle = read_cycle(at("cycle"), at("moult")),
+          .meals = read_meals(at("meals")["usual"]),
           .premoult = read_premoult(at("premoult")),
           .hardening = read_hardening(at("hardening")["length"]),
           .fast = read_fast(at("fast")),

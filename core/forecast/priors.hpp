@@ -23,6 +23,7 @@ struct CyclePriors {
   std::array<Prior, stages> length;
   std::array<double, stages> instar_reference{};
   Prior start_spread, known_start_spread, per_instar, drift, adult_drift, pull, wander, within;
+  Prior food;
   Prior adult_within;
   Prior wide_share, unseen_share;
   double pull_reference = 0;  // days
@@ -33,6 +34,11 @@ struct CyclePriors {
   double at_instar = 0;
   double slow_grower = 0;
   double noticed_a_visit = 0;
+};
+
+struct MealPriors {
+  double gap = 0, with_cycle = 0, reference = 0;  // days from meal to meal, at a cycle of so many
+  double cycles = 0, strength = 0, longest = 0;
 };
 
 struct PremoultPriors {
@@ -71,6 +77,7 @@ struct SeasonPriors {
 
 struct Priors {
   CyclePriors cycle;
+  MealPriors meals;
   PremoultPriors premoult;
   HardeningPriors hardening;
   FastPriors fast;

@@ -41,7 +41,9 @@ void add_choices(std::vector<Choice>& choices, const CollectionModel& model,
   const CycleHistory history = finished_cycles(animal, clock);
   LevelFilter filter = model.levels.filter(animal.species, animal.stage, animal.instar);
   for (std::size_t i = 0; i < history.cycles.size(); ++i) {
-    const LengthComponent length = filter.length()[0];
+    LevelFilter fed = filter;
+    fed.feed(history.cycles[i].meals);
+    const LengthComponent length = fed.length()[0];
     filter.observe(history.cycles[i]);
     if (i == 0) continue;
     Choice choice =

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/forecast/meals.hpp"
 #include "core/forecast/observation_groups.hpp"
 #include "core/forecast/running.hpp"
 
@@ -76,8 +77,11 @@ std::vector<Reason> reasons(const Evidence& evidence, const Character& character
   for (ObservationGroup& group :
        promising_groups(cycle, observations, character.habits, mute, now)) {
     const RunningCycle less = running_cycle(evidence, character, now, group.events);
-    const double weight = odds - log_odds(believe(character, less, now).p_premoult);
-    reasons.push_back({std::move(group.text), weight, std::move(group.events)});
+    const Character changed =
+        fed(character, meals_by_cycle(evidence, documented_priors().meals, group.events).back());
+    const double weight = odds - log_odds(believe(changed, less, now).p_premoult);
+    reasons.push_back(
+        {std::move(group.text), weight, std::move(group.events), std::move(group.days)});
   }
   if (!evidence.moults.empty())
     reasons.push_back(last_moult(evidence, character, cycle, odds, now));

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "core/words/dates.hpp"
+
 namespace rackside::program {
 namespace {
 
@@ -36,7 +38,8 @@ std::string forecast_json(const Forecast& forecast, const std::string& key, Day 
   line["next_moult"] = std::move(quantiles);
   line["why"] = nlohmann::ordered_json::array();
   for (const Reason& reason : forecast.why)
-    line["why"].push_back({{"text", reason.text}, {"weight", rounded(reason.weight, 1000)}});
+    line["why"].push_back({{"text", with_days(reason.text, reason.days, as_of, DateStyle::Iso)},
+                           {"weight", rounded(reason.weight, 1000)}});
   return line.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
 }
 
@@ -50,7 +53,10 @@ std::string forecast_table_row(const Forecast& forecast, const Evidence& evidenc
       fmt::format("{:<14} {:<26} {:<10} {:>7.0f}% {:>6.0f}%  {}\n", evidence.key, evidence.species,
                   phase_word(forecast.phase), 100 * forecast.p_premoult,
                   100 * forecast.p_moulted_unseen, next_moult_text(forecast, as_of));
-  if (!forecast.why.empty()) text += fmt::format("{:>15}{}\n", "", forecast.why.front().text);
+  if (!forecast.why.empty())
+    text += fmt::format(
+        "{:>15}{}\n", "",
+        with_days(forecast.why.front().text, forecast.why.front().days, as_of, DateStyle::Iso));
   for (const std::string& ignored : forecast.ignored)
     text += fmt::format("{:>15}left aside: {}\n", "", ignored);
   return text;

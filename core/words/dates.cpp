@@ -106,6 +106,15 @@ std::string when_words(const When& when, const Moment& now, DateStyle style) {
   return fmt::format("today {:02}:{:02}", time.hours().count(), time.minutes().count());
 }
 
+std::string with_days(std::string text, std::span<const Day> days, Day today, DateStyle style) {
+  for (std::size_t i = 0; i < days.size(); ++i) {
+    const std::string place = fmt::format("{{{}}}", i);
+    if (const auto at = text.find(place); at != std::string::npos)
+      text.replace(at, place.size(), day_words(days[i], today, style));
+  }
+  return text;
+}
+
 std::string days_ago(int days) {
   if (days <= 0) return "today";
   if (days == 1) return "yesterday";

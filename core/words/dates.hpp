@@ -1,6 +1,7 @@
 #pragma once
 // Days and moments as one says them at the rack.
 
+#include <span>
 #include <string>
 
 #include "core/values/time.hpp"
@@ -22,6 +23,10 @@ namespace rackside {
 /// "today 21:30", "yesterday", "3 Nov", "3 Nov 2029".
 [[nodiscard]] std::string when_words(const When& when, const Moment& now,
                                      DateStyle style = DateStyle::DayMonth);
+
+/// A text in which {0}, {1} stand for days, with them as day_words tells them.
+[[nodiscard]] std::string with_days(std::string text, std::span<const Day> days, Day today,
+                                    DateStyle style);
 
 /// "today", "yesterday", "40 days ago".
 [[nodiscard]] std::string days_ago(int days);

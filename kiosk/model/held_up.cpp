@@ -27,6 +27,7 @@ struct Purpose {
     if (i.screen == ScreenName::Setup || i.screen == ScreenName::Camera) return "setup";
     if (is_about_cover(i.screen)) return "cover";
     if (i.screen == ScreenName::Picture) return "recording";
+    if (i.screen == ScreenName::BringIn) return "bringing records in";
     return i.screen == ScreenName::NewTubs ? "new tubs" : "people";
   }
   std::string operator()(const PrintBadge&) const { return "people"; }

@@ -148,6 +148,7 @@ struct Model {
   std::optional<CameraPage> camera;  // while its page is open
   bool camera_fitted = false;
   std::optional<Draft> flagging;  // what is wrong, while a picture may go with it
+  BringInPage bring_in;
 
   std::optional<Notice> notice;
   std::string reader_says;

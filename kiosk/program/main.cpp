@@ -25,6 +25,7 @@
 #include "kiosk/shell/label_press.hpp"
 #include "kiosk/shell/loop.hpp"
 #include "kiosk/shell/picture_folder.hpp"
+#include "kiosk/shell/record_files.hpp"
 #include "labels/printer/lp_printer.hpp"
 
 namespace rackside::kiosk {
@@ -164,7 +165,9 @@ class Kiosk {
               return keep_picture(folder, event, picture);
             },
             std::make_unique<PinFile>(pin_path(logs.path), uptime),
-            [this] { loop_.stop(); }};
+            [this] { loop_.stop(); },
+            [files = RecordFiles(logs.path)] { return files.find(); },
+            std::make_unique<SystemIds>(clock_)};
   }
 
   Loop::Needs loop_needs() {

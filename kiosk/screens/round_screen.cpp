@@ -87,8 +87,8 @@ void compose_round(Composer& composer, const Model& model) {
   if (model.overview_known && model.collection.enclosures.empty()) {
     composer.fitted(
         box,
-        "No tubs yet. Begin with the first one here, or bring your records in with rackside-log "
-        "import.",
+        "No tubs yet. Begin with the first one here, or bring your records in: animals.csv on a "
+        "stick, or in the folder beside the log.",
         Face::Bold, 5, 3.8, 4);
     return;
   }

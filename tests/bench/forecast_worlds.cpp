@@ -1,5 +1,6 @@
-// How good forecasts are in invented worlds, beside an oracle that knows each of them: the figures
-// of core/forecast/MODEL.md. Called with a number of animals, then with one seed or several.
+// How good forecasts are in invented worlds, beside an oracle that knows each of them and every
+// animal's nature, and one that knows the animals by their past: the figures of
+// core/forecast/MODEL.md. Called with a number of animals, then with one seed or several.
 
 #include <cmath>
 #include <cstdio>
@@ -13,7 +14,9 @@ namespace {
 using namespace rackside::tests;
 
 struct Sums {
-  double crps = 0, oracle_crps = 0, brier = 0, oracle_brier = 0, held = 0, oracle_held = 0;
+  double crps = 0, oracle_crps = 0, past_crps = 0;
+  double brier = 0, oracle_brier = 0, past_brier = 0;
+  double held = 0, oracle_held = 0, past_held = 0;
   int trials = 0;
 
   void add(const Verdict& v) {
@@ -23,11 +26,15 @@ struct Sums {
     oracle_brier += v.oracle_brier;
     held += v.in_nine_tenths;
     oracle_held += v.oracle_in_nine_tenths;
+    past_crps += v.past_crps;
+    past_brier += v.past_brier;
+    past_held += v.past_in_nine_tenths;
     ++trials;
   }
   void print(const char* name) const {
-    std::printf("%-32s %6.3f %6.2f %6.1f %6.1f\n", name, crps / oracle_crps, brier / oracle_brier,
-                100 * held / trials, 100 * oracle_held / trials);
+    std::printf("%-32s %6.3f %6.3f %7.2f %6.2f %7.1f %6.1f %6.1f\n", name, crps / oracle_crps,
+                crps / past_crps, brier / oracle_brier, brier / past_brier, 100 * held / trials,
+                100 * oracle_held / trials, 100 * past_held / trials);
     std::fflush(stdout);
   }
 };
@@ -37,10 +44,12 @@ struct Sums {
 int main(int count, char** arguments) {
   if (count < 3) return EXIT_FAILURE;
   const int animals = std::atoi(arguments[1]);
-  std::printf("%d animals, CRPS and Brier against the oracle's, 90 %% ranges, the oracle's\n",
-              animals);
+  std::printf(
+      "%d animals: CRPS and Brier, each against the oracle that knows natures and against the "
+      "one that knows the past; 90 %% ranges, those of the two oracles\n",
+      animals);
   Sums all;
-  double log_crps = 0;
+  double log_crps = 0, log_past_crps = 0;
   for (const World& world : worlds()) {
     Sums sums;
     for (int i = 2; i < count; ++i) {
@@ -52,9 +61,11 @@ int main(int count, char** arguments) {
       all.add(verdict);
     }
     log_crps += std::log(sums.crps / sums.oracle_crps);
+    log_past_crps += std::log(sums.crps / sums.past_crps);
     sums.print(world.name.c_str());
   }
   all.print("all days together");
-  std::printf("mean of the worlds' CRPS ratios %.3f\n",
-              std::exp(log_crps / static_cast<double>(worlds().size())));
+  const auto n = static_cast<double>(worlds().size());
+  std::printf("mean of the worlds' CRPS ratios %.3f and %.3f\n", std::exp(log_crps / n),
+              std::exp(log_past_crps / n));
 }

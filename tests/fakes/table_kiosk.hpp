@@ -56,6 +56,9 @@ class TableKiosk {
   Result<std::string> sheet_outcome = "The sheet for Oskar, 9 pages: handover.pdf.";
   Result<std::string> picture = "a picture.png";  // what becomes of one
   kiosk::PrintersFound printers{{"rack-room-labels", "office"}, {"a4-5x13", "roll-62x29"}, {}};
+  std::vector<kiosk::RecordFile> record_files;  // that are found
+  Result<kiosk::RecordCounts> record_counts;    // what is in whichever is looked into
+  bool writes_a_file = false;
   std::optional<Error> settings_not_kept;  // the answer of the settings file
 
  private:

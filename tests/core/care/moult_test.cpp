@@ -1,6 +1,7 @@
 // Around the moult. Every rule has an example and its opposite; the trade facts are common
 // practice, no source.
 
+#include "core/words/dates.hpp"
 #include "tests/core/care/scenario.hpp"
 
 using namespace rackside;
@@ -85,6 +86,22 @@ TEST_CASE("why it is in premoult is the forecast's reasons, or what the record s
   seen.forecast->why = {{"refused 2 of the last 2 meals", 2.1, {}}, {"ate lately", -1, {}}};
   CHECK(seen.told().why ==
         std::vector<std::string>{"In premoult: 8 of 10 likely.", "Refused 2 of the last 2 meals."});
+}
+
+TEST_CASE("the forecast's reasons tell days as the keeper reads dates") {
+  auto seen = Scenario{}.meal(20).refusal(9).looked(1).believed(0.8);
+  seen.forecast->why = {
+      {"refused all meals from {0} to {1}, big or small",
+       2.1,
+       {},
+       {std::chrono::sys_days{Scenario::today()} - std::chrono::days{400}, Scenario::today()}}};
+  for (const DateStyle style : all_date_styles) {
+    seen.rules.wording.dates = style;
+    CHECK(seen.told().why[1] ==
+          "Refused all meals from " +
+              day_words(Scenario::today() - std::chrono::days{400}, Scenario::today(), style) +
+              " to " + day_words(Scenario::today(), Scenario::today(), style) + ", big or small.");
+  }
 }
 
 TEST_CASE("where premoult is possible one small prey is offered and watched") {

@@ -6,6 +6,7 @@
 #include "core/forecast/collection_model.hpp"
 #include "core/forecast/running.hpp"
 #include "core/forecast/why.hpp"
+#include "core/words/dates.hpp"
 #include "tests/core/forecast/judge.hpp"
 #include "tests/core/forecast/made_animal.hpp"
 #include "tests/frame.hpp"
@@ -167,6 +168,21 @@ TEST_CASE("each reason weighs what the belief moves by without its observations"
     }
   }
   CHECK(compared > 30);
+}
+
+TEST_CASE("reasons leave their days to be written as the keeper reads dates") {
+  Evidence animal = juvenile(115);
+  for (int week = 5; week > 0; --week) offer(animal, now - 7 * week, Outcome::Refused);
+  look(animal, now - 3, {Sign::DarkAbdomen});
+  bool dated = false;
+  for (const Reason& reason : forecast(untaught_model(), animal, moment_of(now)).why) {
+    const std::string words =
+        with_days(reason.text, reason.days, moment_of(now).day(), DateStyle::Spanish);
+    CHECK(words.find_first_of("{}") == std::string::npos);
+    CHECK(reason.text.find("20") == std::string::npos);  // no year of its own
+    dated = dated || words != reason.text;
+  }
+  CHECK(dated);
 }
 
 TEST_CASE("the remaining time of a cycle that has lasted so long is the conditional one") {

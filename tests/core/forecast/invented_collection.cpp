@@ -43,8 +43,8 @@ class Chronicle {
         dice_(dice),
         order_(static_cast<std::int64_t>(number) * 100'000) {}
 
-  void write(int live_through) {
-    live(live_through);
+  void write() {
+    live();
     add(animal_.arrived, AnimalAdded{.key = "animal " + std::to_string(number_),
                                      .species = animal_.nature.species,
                                      .stage = animal_.nature.stage,
@@ -63,7 +63,7 @@ class Chronicle {
     animal_.events.push_back(std::move(event));
   }
 
-  void live(int cycles_before) {
+  void live() {
     // Far enough back that the arrival falls anywhere in a cycle.
     const double cycle = std::exp(animal_.nature.log_days);
     double day = animal_.arrived - cycle * (cycles_before + uniform(dice_));
@@ -75,6 +75,10 @@ class Chronicle {
     animal_.recorded.assign(animal_.cycles.size(), false);
   }
 
+  [[nodiscard]] int moult_of(const TrueCycle& cycle) const {
+    return static_cast<int>(&cycle - animal_.cycles.data()) - cycles_before;
+  }
+
   [[nodiscard]] bool pausing(double day) const {
     const double phase = std::fmod(day + 37.0 * number_, 160.0);
     return phase < 160 * world_.pauses;
@@ -83,7 +87,7 @@ class Chronicle {
   void offers() {
     for (double day = animal_.arrived + 2; day < ends_;) {
       const TrueCycle& cycle = animal_.cycle_on(day);
-      const bool adult = cycle.ends - cycle.begins > 240;
+      const bool adult = is_adult(world_, animal_.nature, moult_of(cycle));
       if (!pausing(day)) {
         const bool refused = uniform(dice_) < refusal_chance(world_, animal_.nature, cycle, day);
         const bool left = refused && uniform(dice_) < 0.15;
@@ -91,7 +95,8 @@ class Chronicle {
                                     : refused ? Outcome::Refused
                                               : Outcome::Took});
       }
-      day += (adult ? world_.offer_every_adult : world_.offer_every) * (0.7 + 0.6 * uniform(dice_));
+      day += (adult ? world_.offer_every_adult : world_.offer_every) *
+             hunger_on(animal_.nature, day) * (0.7 + 0.6 * uniform(dice_));
     }
   }
 
@@ -144,17 +149,30 @@ Nature invent_nature(const World& world, const Kind& kind, Dice& dice) {
                       : nature.stage == Stage::Juvenile ? world.juvenile_days
                                                         : world.adult_days;
   const double species = nature.stage == Stage::Adult ? kind.log_factor / 2 : kind.log_factor;
-  nature.log_days = std::log(days) + species + world.between * normal(dice);
-  if (nature.stage != Stage::Adult)
-    nature.log_days += 0.1 * normal(dice);  // stages are loose words
+  nature.log_days_of_kind = std::log(days) + species;
   nature.lengthening = kind.lengthening;
-  const double odds = std::log(world.refuses_feeding / (1 - world.refuses_feeding)) +
-                      world.appetite_spread * normal(dice);
-  nature.refuses_feeding = 1 / (1 + std::exp(-odds));
+  give_own_nature(world, nature, dice);
   return nature;
 }
 
+// How often it is fed, and from some day on another way.
+void plan_meals(const InventedCollection& collection, Nature& nature, Dice& dice) {
+  if (collection.world.feeding_plans == 0) return;
+  for (double& hunger : nature.hunger)
+    hunger = std::exp(collection.world.feeding_plans * normal(dice));
+  nature.other_plan_from = std::lerp(collection.begins, collection.ends, uniform(dice));
+}
+
 }  // namespace
+
+void give_own_nature(const World& world, Nature& nature, Dice& dice) {
+  nature.log_days = nature.log_days_of_kind + world.between * normal(dice);
+  if (nature.stage != Stage::Adult)
+    nature.log_days += 0.1 * normal(dice);  // stages are loose words
+  const double odds = std::log(world.refuses_feeding / (1 - world.refuses_feeding)) +
+                      world.appetite_spread * normal(dice);
+  nature.refuses_feeding = 1 / (1 + std::exp(-odds));
+}
 
 const TrueCycle& InventedAnimal::cycle_on(double day) const {
   for (const TrueCycle& cycle : cycles)
@@ -189,8 +207,9 @@ InventedCollection invent(const World& world, int animals, double days, std::uin
     const Kind& kind =
         kinds[static_cast<std::size_t>(draw * draw * static_cast<double>(kinds.size()))];
     animal.nature = invent_nature(world, kind, dice);
+    plan_meals(collection, animal.nature, dice);
     animal.arrived = collection.begins + std::floor(days * 0.6 * uniform(dice) * uniform(dice));
-    Chronicle(world, animal, number, collection.ends, dice).write(2);
+    Chronicle(world, animal, number, collection.ends, dice).write();
   }
   if (world.readings)
     for (double day = collection.begins; day < collection.ends; day += 2) {

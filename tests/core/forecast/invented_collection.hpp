@@ -7,6 +7,9 @@
 
 namespace rackside::tests {
 
+/// Cycles that an animal is given from before it came.
+inline constexpr int cycles_before = 2;
+
 struct InventedAnimal {
   Nature nature;
   std::vector<TrueCycle> cycles;  // from before it came until after the log's end
@@ -29,6 +32,9 @@ struct InventedCollection {
 /// `animals` of several species over `days`, the same for the same `seed`.
 [[nodiscard]] InventedCollection invent(const World& world, int animals, double days,
                                         std::uint64_t seed);
+
+/// Draws anew what is one animal's own among its kind: its pace and its appetite.
+void give_own_nature(const World& world, Nature& nature, Dice& dice);
 
 /// The moment a wall day stands for, at UTC.
 [[nodiscard]] Moment moment_of(double day);

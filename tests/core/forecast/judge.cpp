@@ -22,6 +22,10 @@ double rule_of_thumb(const Evidence& evidence, double as_of, double truth) {
 
 bool inside(double low, double high, double truth) { return truth >= low && truth <= high; }
 
+bool unsure(const Oracle& oracle) {
+  return oracle.effective < 40 || oracle.quantiles.size() != moult_quantiles;
+}
+
 struct Scored {
   const InventedCollection& collection;
   int paths;
@@ -30,14 +34,19 @@ struct Scored {
 
   void score(const CollectionModel& model, const InventedAnimal& animal, const Evidence& evidence,
              double as_of) {
-    const Oracle oracle = consult(collection.world, animal, evidence, as_of, paths, dice);
-    if (oracle.effective < 40 || oracle.quantiles.size() != moult_quantiles) {
+    const auto ask = [&](Knows knows) {
+      return consult(collection.world, animal, evidence, as_of, paths, dice, knows);
+    };
+    const Oracle oracle = ask(Knows::Nature);
+    const Oracle by_past = ask(Knows::Past);
+    if (unsure(oracle) || unsure(by_past)) {
       ++sum.left_out;
       return;
     }
     const Forecast told = forecast(model, evidence, moment_of(as_of));
     const double truth = animal.moult_since_record(as_of) - as_of;
     const auto best = std::span<const double, moult_quantiles>(oracle.quantiles);
+    const auto second = std::span<const double, moult_quantiles>(by_past.quantiles);
     const double premoult = animal.cycle_on(as_of).in_premoult(as_of) ? 1 : 0;
     ++sum.forecasts;
     sum.crps += crps_by_quantiles(told.next_moult, truth);
@@ -45,6 +54,9 @@ struct Scored {
     sum.rule_crps += rule_of_thumb(evidence, as_of, truth);
     sum.brier += std::pow(told.p_premoult - premoult, 2);
     sum.oracle_brier += std::pow(oracle.p_premoult - premoult, 2);
+    sum.past_crps += crps_by_quantiles(second, truth);
+    sum.past_brier += std::pow(by_past.p_premoult - premoult, 2);
+    sum.past_in_nine_tenths += inside(second[0], second[18], truth);
     sum.in_half += inside(told.next_moult[4], told.next_moult[14], truth);
     sum.in_nine_tenths += inside(told.next_moult[0], told.next_moult[18], truth);
     sum.oracle_in_half += inside(best[4], best[14], truth);
@@ -86,11 +98,12 @@ Verdict judge(const World& world, const Trial& trial) {
       const Habits h = model.habits_of("Inventa prima", Stage::Juvenile);
       std::printf(
           "start %.2f %.2f %.2f spread %.2f drift %.3f adult %.3f pull %.3f wander %.3f within "
-          "%.3f wide %.3f unseen %.3f | refuse h %.2f f %.2f fast %.2f pre %.2f; fast %.5f %.4f; "
+          "%.3f wide %.3f unseen %.3f food %.3f | refuse h %.2f f %.2f fast %.2f pre %.2f; fast "
+          "%.5f %.4f; "
           "premoult %.1f slope %.2f sd %.2f; hard %.1f; season %.2f %.2f warmth %.0f\n",
           std::exp(p.start[1]), std::exp(p.start[2]), std::exp(p.start[3]), p.start_spread, p.drift,
-          p.adult_drift, p.pull, p.wander, p.within, p.wide_share, p.unseen_share, h.offer[0][1],
-          h.offer[1][1], h.offer[2][1], h.offer[3][1], h.fast_start, h.fast_end,
+          p.adult_drift, p.pull, p.wander, p.within, p.wide_share, p.unseen_share, p.food,
+          h.offer[0][1], h.offer[1][1], h.offer[2][1], h.offer[3][1], h.fast_start, h.fast_end,
           std::exp(h.premoult.log_median), h.premoult.with_cycle, h.premoult.spread,
           std::exp(h.hardening.log_median), model.season[0], model.season[1],
           model.warmth_threshold.value_or(-1));
@@ -105,7 +118,8 @@ Verdict judge(const World& world, const Trial& trial) {
   for (double Verdict::*part :
        {&Verdict::crps, &Verdict::oracle_crps, &Verdict::rule_crps, &Verdict::brier,
         &Verdict::oracle_brier, &Verdict::in_half, &Verdict::in_nine_tenths,
-        &Verdict::oracle_in_half, &Verdict::oracle_in_nine_tenths, &Verdict::mean_unseen,
+        &Verdict::oracle_in_half, &Verdict::oracle_in_nine_tenths, &Verdict::past_crps,
+        &Verdict::past_brier, &Verdict::past_in_nine_tenths, &Verdict::mean_unseen,
         &Verdict::truly_unseen})
     verdict.*part /= std::max(1, verdict.forecasts);
   return verdict;
@@ -151,6 +165,8 @@ std::vector<World> worlds() {
        .premoult_share = 0.35,
        .premoult_spread = 0.5},
       {.name = "growing to a year", .lengthening = 0.2, .ceiling = 365},
+      {.name = "pace by food", .feeding_plans = 0.5, .food = 1},
+      {.name = "fed unevenly to no effect", .feeding_plans = 0.5},
   };
 }
 

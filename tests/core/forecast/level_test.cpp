@@ -183,12 +183,13 @@ TEST_CASE("what is left of a cycle when an animal comes has a density that adds 
     p.start[static_cast<std::size_t>(Stage::Juvenile)] = std::log(130);
     p.wide_share = 0.05;
     p.wide_factor = 1.5;
+    p.food = 0.5;
     double sum = 0;
     constexpr double step = 0.002;
     for (double log_days = -20; log_days < 16; log_days += step) {
       LevelFilter filter(p, {}, Stage::Juvenile, {});
-      const double density =
-          filter.observe({.low = log_days, .start = LoggedCycle::Start::Arrival});
+      const double density = filter.observe(
+          {.low = log_days, .start = LoggedCycle::Start::Arrival, .meals = {140, 10}});
       sum += std::exp(density + log_days) * step;
     }
     CHECK(sum == Approx(1).margin(1e-4));

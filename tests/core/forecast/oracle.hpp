@@ -1,6 +1,7 @@
 #pragma once
-// What somebody could say who knew how the invented world works and every animal's nature, but not
-// what has happened unseen: paths of the true process, each weighed by how likely it makes the log.
+// What somebody could say who knew how the invented world works, with every animal's nature or
+// without, but not what has happened unseen: paths of the true process, each weighed by how likely
+// it makes the log.
 
 #include <vector>
 
@@ -14,7 +15,13 @@ struct Oracle {
   double effective = 0;  // number of paths the weights amount to
 };
 
+/// What an oracle knows of the animal beside the world's laws and its kind: its own pace and
+/// appetite as they are, or only what its true cycles up to the last moult on record say of them
+/// (where an adult's cycles follow a season, its nature all the same).
+enum class Knows { Nature, Past };
+
 [[nodiscard]] Oracle consult(const World& world, const InventedAnimal& animal,
-                             const Evidence& evidence, double as_of, int paths, Dice& dice);
+                             const Evidence& evidence, double as_of, int paths, Dice& dice,
+                             Knows knows = Knows::Nature);
 
 }  // namespace rackside::tests

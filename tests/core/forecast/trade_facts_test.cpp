@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/forecast/habits.hpp"
+#include "core/forecast/history.hpp"
 #include "tests/core/forecast/made_animal.hpp"
 #include "tests/frame.hpp"
 
@@ -101,6 +102,22 @@ TEST_CASE("juveniles moult every few months, adults about once a year") {
   CHECK(median_to_next(juvenile(1)) < 200);
   CHECK(median_to_next(adult(1)) > 300);
   CHECK(median_to_next(adult(1)) < 430);
+}
+
+TEST_CASE("a mature male is not expected to moult again, and is told why") {
+  Evidence male = juvenile(200);
+  for (int week = 8; week > 0; --week) offer(male, now - 7 * week, Outcome::Refused);
+  CHECK(forecast(untaught_model(), male, moment_of(now)).moult_expected);
+  male.matured = now - 200;
+  const Forecast told = forecast(untaught_model(), male, moment_of(now));
+  CHECK_FALSE(told.moult_expected);
+  CHECK(told.phase == Phase::Finished);
+  CHECK(told.p_premoult == 0);
+  CHECK(told.p_moulted_unseen == 0);
+  REQUIRE(told.why.size() == 1);
+  CHECK(told.why[0].text.find("never moults again") != std::string::npos);
+  // The months in which he does not moult teach nothing about how long cycles are.
+  CHECK_FALSE(all_cycles(male, {}, now).cycles.back().running);
 }
 
 TEST_CASE("a fast of a cold or rehoused animal counts for less") {

@@ -31,15 +31,39 @@ double median_length(const World& world, const Nature& nature, int moult) {
   return std::min(std::exp(nature.log_days + nature.lengthening * moult), world.ceiling);
 }
 
-double end_of_growth(const World& world, double begins, double days) {
-  if (world.season_of_growth == 0) return begins + days;
+bool grows_by_days(const World& world) { return world.season_of_growth == 0 && world.food == 0; }
+
+double end_of_growth(const World& world, const Nature& nature, double begins, double days) {
+  if (grows_by_days(world)) return begins + days;
   double day = begins;
   double grown = 0;
   while (grown < days) {
-    grown += growth_on(world, day);
+    grown += growth_on(world, nature, day);
     day += 1;
   }
-  return day - (grown - days) / growth_on(world, day - 1);
+  return day - (grown - days) / growth_on(world, nature, day - 1);
+}
+
+// Of length_factor.
+double density_of_factor(World::Shape shape, double cv, double factor) {
+  switch (shape) {
+    case World::Shape::Lognormal: {
+      const double z = std::log(factor) / cv;
+      return std::exp(-z * z / 2) / (cv * factor * std::sqrt(2 * std::numbers::pi));
+    }
+    case World::Shape::Gamma: {
+      const double k = 1 / (cv * cv);
+      const double rate = k - 1.0 / 3;
+      return std::exp(k * std::log(rate) + (k - 1) * std::log(factor) - rate * factor -
+                      std::lgamma(k));
+    }
+    case World::Shape::Weibull: {
+      const double k = std::pow(cv, -1.086);
+      const double scale = std::pow(std::numbers::ln2, -1 / k);
+      return k / scale * std::pow(factor / scale, k - 1) * std::exp(-std::pow(factor / scale, k));
+    }
+  }
+  return 0;
 }
 
 // The season's day nearest to a year from now.
@@ -94,6 +118,16 @@ double growth_on(const World& world, double day) {
   return 1 + world.season_of_growth * std::cos(2 * std::numbers::pi * (day / 365.25 - 0.55));
 }
 
+double hunger_on(const Nature& nature, double day) {
+  return nature.hunger[day < nature.other_plan_from ? 0 : 1];
+}
+
+// Twice the food does not double the pace: growth is limited by something else in the end.
+double growth_on(const World& world, const Nature& nature, double day) {
+  const double meals = 1 / hunger_on(nature, day);
+  return growth_on(world, day) * std::lerp(1, 1.5 * meals / (0.5 + meals), world.food);
+}
+
 double celsius_on(const World& world, double day) {
   return 12 + 12 * growth_on(world, day);  // a threshold of 12 C
 }
@@ -103,7 +137,7 @@ TrueCycle next_cycle(const World& world, const Nature& nature, int moult, double
   const double median = median_length(world, nature, moult);
   double days = median * length_factor(world.shape, world.within, dice);
   if (uniform(dice) < world.outliers) days *= 1.5 + 0.7 * uniform(dice);
-  TrueCycle cycle{.begins = begins, .ends = end_of_growth(world, begins, days)};
+  TrueCycle cycle{.begins = begins, .ends = end_of_growth(world, nature, begins, days)};
   const bool adult = is_adult(world, nature, moult);
   if (adult && world.season_of_adults > 0)
     cycle.ends = std::max(begins + 60, to_season(world, nature, begins, cycle.ends, dice));
@@ -115,6 +149,27 @@ TrueCycle next_cycle(const World& world, const Nature& nature, int moult, double
                                             std::exp(0.3 * normal(dice)));
   add_fasts(world, adult, cycle, dice);
   return cycle;
+}
+
+double growth_during(const World& world, const Nature& nature, const TrueCycle& cycle) {
+  if (grows_by_days(world)) return cycle.ends - cycle.begins;
+  double grown = 0;
+  for (double day = cycle.begins; day < cycle.ends; day += 1)
+    grown += growth_on(world, nature, day) * std::min(1.0, cycle.ends - day);
+  return grown;
+}
+
+double density_of(const World& world, const Nature& nature, int moult, double grown) {
+  constexpr int parts = 8;
+  const double median = median_length(world, nature, moult);
+  const double factor = grown / median;
+  double outside = 0;
+  for (int i = 0; i < parts; ++i) {
+    const double longer = 1.5 + 0.7 * (i + 0.5) / parts;
+    outside += density_of_factor(world.shape, world.within, factor / longer) / (longer * parts);
+  }
+  return std::lerp(density_of_factor(world.shape, world.within, factor), outside, world.outliers) /
+         median;
 }
 
 double refusal_chance(const World& world, const Nature& nature, const TrueCycle& cycle,

@@ -2,6 +2,7 @@
 // Invented worlds to try the forecast in: how moults come about there, what animals do and what
 // their keeper writes down. None of them is the model's own; each is wrong for it in another way.
 
+#include <array>
 #include <optional>
 #include <random>
 #include <string>
@@ -55,6 +56,8 @@ struct World {
   double missed = 0.06;      // share of sheds that nobody ever finds
   double known_dates = 0.3;  // share of moults recorded with their day
   double pauses = 0;         // share of time in which nothing is offered for weeks
+  double feeding_plans = 0;  // sd of the log of how often animals are fed, each by a plan or two
+  double food = 0;           // how far growth goes with that: 0 not at all, 1 all of it
 };
 
 /// A cycle as it truly was. Days are wall days.
@@ -70,21 +73,33 @@ struct TrueCycle {
 struct Nature {
   std::string species;
   Stage stage = Stage::Juvenile;
-  double log_days = 0;  // median of its first cycle here
+  double log_days = 0;          // median of its first cycle here
+  double log_days_of_kind = 0;  // median of that among its kind
   double lengthening = 0;
   double refuses_feeding = 0;
   double season_peak = 0;  // day of the year, adults
   bool patch = true;
+  std::array<double, 2> hunger{1, 1};  // days from offer to offer as a multiple of the usual
+  double other_plan_from = 0;          // the day from which the second of them holds
 };
 
 [[nodiscard]] bool is_adult(const World& world, const Nature& nature, int moult);
 /// How fast growth runs on a day: 1 on average.
 [[nodiscard]] double growth_on(const World& world, double day);
+/// The same for an animal that is fed by a plan of its own.
+[[nodiscard]] double growth_on(const World& world, const Nature& nature, double day);
+[[nodiscard]] double hunger_on(const Nature& nature, double day);
 [[nodiscard]] double celsius_on(const World& world, double day);
 
 /// The cycle after `moult` moults here, beginning on day `begins`.
 [[nodiscard]] TrueCycle next_cycle(const World& world, const Nature& nature, int moult,
                                    double begins, Dice& dice);
+
+/// How much was grown in a cycle, in days of usual growth.
+[[nodiscard]] double growth_during(const World& world, const Nature& nature,
+                                   const TrueCycle& cycle);
+/// The density of that among the cycles of this nature. Not of adults in a season.
+[[nodiscard]] double density_of(const World& world, const Nature& nature, int moult, double grown);
 
 /// The chance that an offer is refused on a day of this cycle.
 [[nodiscard]] double refusal_chance(const World& world, const Nature& nature,

@@ -74,6 +74,17 @@ TEST_CASE("two days of a month share its name where it comes last") {
         "Samstag, 3. November and Donnerstag, 8. November");
 }
 
+TEST_CASE("days that a sentence leaves open are filled in") {
+  using namespace std::chrono;
+  const Day today = sys_days{2027y / 6 / 12};
+  const std::vector<Day> days{sys_days{2026y / 11 / 3}, sys_days{2027y / 6 / 1}};
+  CHECK(with_days("from {0} to {1}", days, today, DateStyle::DayMonth) ==
+        "from 3 Nov 2026 to 1 Jun");
+  CHECK(with_days("since {1}", days, today, DateStyle::Iso) == "since 2027-06-01");
+  CHECK(with_days("none here", days, today, DateStyle::Iso) == "none here");
+  CHECK(with_days("no {0}", {}, today, DateStyle::Iso) == "no {0}");
+}
+
 TEST_CASE("the first of a month is an ordinal in French only") {
   CHECK(long_day_words(day_of(2031, 5, 1), DateStyle::French) == "jeudi 1er mai");
   CHECK(long_day_words(day_of(2031, 5, 11), DateStyle::French) == "dimanche 11 mai");

@@ -75,6 +75,16 @@ std::vector<Expected> table(StaffedKiosk& kiosk) {
       {"set up", SetUp{}, with_pin},
       {"the camera page", Show{ScreenName::Camera}, with_pin},
       {"look for cameras", LookForCameras{}, with_pin},
+      {"the page for files", Show{ScreenName::BringIn}, with_pin},
+      {"look for files", LookForFiles{}, with_pin},
+      {"look into a file", LookInto{"/media/x.csv"}, with_pin},
+      {"bring it in", BringIn{}, with_pin},
+      {"no more of it", StopBringingIn{}, with_pin},
+      {"labels for what came", PrintBroughtIn{}, with_pin},
+      {"files found", FilesFound{}, open},
+      {"a file looked into", FileLookedInto{"x", RecordCounts{}}, open},
+      {"a part brought in", PartBroughtIn{}, open},
+      {"brought in", BroughtIn{}, open},
       {"the live picture", CameraSeen{}, open},
       {"a camera fitted", CameraFitted{}, open},
       {"a cover foreseen", CoverForeseen{EventId{}, CoverBrief{}}, open},
@@ -238,7 +248,7 @@ Intent any_doing(StaffedKiosk& kiosk) {
   const auto action =
       *rc::gen::elementOf(std::vector<Action>(all_actions.begin(), all_actions.end()));
   const auto screen =
-      static_cast<ScreenName>(*rc::gen::inRange(0, static_cast<int>(ScreenName::Picture) + 1));
+      static_cast<ScreenName>(*rc::gen::inRange(0, static_cast<int>(ScreenName::BringIn) + 1));
   const std::string digit = std::to_string(*rc::gen::inRange(0, 9));
   return *rc::gen::elementOf(std::vector<Intent>{Record{action},
                                                  Record{Action::Undo},

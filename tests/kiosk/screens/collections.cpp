@@ -400,6 +400,32 @@ const std::vector<Situation>& situations() {
              {"/dev/v4l/by-id/usb-A-video-index0", "/dev/v4l/by-id/usb-B-video-index0",
               "/dev/v4l/by-id/usb-C-video-index0"});
        }},
+      {"bring_in",
+       [] {
+         Shelf shelf;
+         for (int i = 0; i < 14; ++i)
+           shelf.kiosk.record_files.push_back(
+               {"/media/x/" + std::to_string(i),
+                i == 1 ? std::string(longest) + ".csv" : "animals.csv", i == 2 ? longest : "BLUE"});
+         return shelf.show(ScreenName::BringIn);
+       }},
+      {"bring_in_none", [] { return Shelf{}.show(ScreenName::BringIn); }},
+      {"bring_in_counted",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.record_files = {{"/media/x/animals.csv", "animals.csv", "BLUE"}};
+         shelf.kiosk.record_counts = kiosk::RecordCounts{2'000, 1'998, 0, 12};
+         shelf.kiosk.does(kiosk::Show{ScreenName::BringIn});
+         shelf.kiosk.does(kiosk::LookInto{"/media/x/animals.csv"});
+         return shelf.kiosk.model();
+       }},
+      {"bring_in_writing",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::Show{ScreenName::BringIn});
+         shelf.kiosk.does(kiosk::PartBroughtIn{{124'000, 500'000}});
+         return shelf.kiosk.model();
+       }},
       {"new_tubs", [] { return Shelf{}.show(ScreenName::NewTubs); }},
       {"new_tubs_filled",
        [] {
