@@ -4,17 +4,20 @@
 
 namespace rackside {
 
-Result<CoverReading> read_cover_plan(LogStore& log, std::string_view who, const Moment& now) {
+Result<CoverReading> read_cover_plan(LogStore& log, const WhichCover& which, const Moment& now,
+                                     const Wording& wording) {
   Forecaster forecaster;
   auto whole = read_overview(log, forecaster, now, Until::AsOf);
   if (!whole) return tl::unexpected(whole.error());
-  const Cover* cover = whole->cover.on_or_after(now.day(), who);
-  if (cover == nullptr)
+  whole->rules.collection.wording = wording;
+  const Cover* cover =
+      which.id ? whole->cover.cover(*which.id) : whole->cover.on_or_after(now.day(), which.who);
+  if (cover == nullptr || cover->last_day() < now.day())
     return failure(ErrorKind::NotFound,
-                   who.empty() ? "No cover is planned for today or later."
-                               : "No cover of that person is planned for today or later.");
+                   which.who.empty() ? "No cover is planned for today or later."
+                                     : "No cover of that person is planned for today or later.");
   const Outlook outlook = forecaster.ahead(days_until(now, cover->last_day()));
-  const Known known{whole->collection, whole->rules, whole->climate, whole->cover, outlook};
+  const KnownNow known{whole->collection, whole->rules, whole->climate, whole->cover, outlook};
   CoverPlan plan = plan_cover(known, *cover);
   return CoverReading{*std::move(whole), std::move(plan)};
 }

@@ -75,14 +75,18 @@ std::vector<Moment> mornings_of(const Cover& cover, const Moment& now) {
 
 }  // namespace
 
-Result<ReturnReading> read_return(LogStore& log, std::string_view who, const Moment& now) {
+Result<ReturnReading> read_return(LogStore& log, const WhichCover& which, const Moment& now,
+                                  const Wording& wording) {
   Forecaster present;
   auto whole = read_overview(log, present, now, Until::Everything);
   if (!whole) return tl::unexpected(whole.error());
-  const Cover* cover = whole->cover.last_begun(now.day(), who);
-  if (cover == nullptr)
-    return failure(ErrorKind::NotFound, who.empty() ? "No cover has begun yet."
-                                                    : "No cover of that person has begun yet.");
+  whole->rules.collection.wording = wording;
+  const Cover* cover =
+      which.id ? whole->cover.cover(*which.id) : whole->cover.last_begun(now.day(), which.who);
+  if (cover == nullptr || cover->from > now.day())
+    return failure(ErrorKind::NotFound, which.who.empty()
+                                            ? "No cover has begun yet."
+                                            : "No cover of that person has begun yet.");
   const std::vector<Moment> days = mornings_of(*cover, now);
   Forecaster then;  // has learnt what was known when the keeper left
   const auto before = read_overview(log, then, days.front(), Until::AsOf);
@@ -91,6 +95,7 @@ Result<ReturnReading> read_return(LogStore& log, std::string_view who, const Mom
   const auto read = log.read_all([&](Event&& event) { reader.take(std::move(event)); });
   if (!read) return tl::unexpected(read.error());
   ReturnReport report = reader.finish();
+  report.wording = wording;
   return ReturnReading{*std::move(whole), std::move(report)};
 }
 

@@ -45,7 +45,7 @@ class Fortnight {
   [[nodiscard]] const std::vector<Event>& history() const { return world_.log(); }
   [[nodiscard]] Day first() const { return first_; }
   [[nodiscard]] ReturnReport report(MemoryLogStore& log) const {
-    return read_return(log, "Noor", world_.morning(first_ + days{14})).value().report;
+    return read_return(log, {"Noor", {}}, world_.morning(first_ + days{14})).value().report;
   }
 
  private:
@@ -189,7 +189,7 @@ TEST_CASE("the report counts what was done, what was skipped and what was flagge
 TEST_CASE("the same log gives the same report, and a cover that was not planned none") {
   Fortnight fortnight(7);
   CHECK(fortnight.report(fortnight.messy) == fortnight.report(fortnight.messy));
-  const auto none = read_return(fortnight.messy, "Ilse", Moment{});
+  const auto none = read_return(fortnight.messy, {"Ilse", {}}, Moment{});
   REQUIRE_FALSE(none);
   CHECK(none.error().kind == ErrorKind::NotFound);
 }
