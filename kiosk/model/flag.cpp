@@ -71,4 +71,10 @@ void keep_words(Model& model, const Draft& draft) {
     model.asking = Asking{AskWrong{draft.enclosure}, draft.note};
 }
 
+Effects quit(Model& model) {
+  Effects effects = leave_picture(model);
+  effects.emplace_back(Quit{});
+  return effects;
+}
+
 }  // namespace rackside::kiosk

@@ -98,6 +98,8 @@ void ask(Model& model, const Question& question);
 /// With what the camera sees, or without.
 [[nodiscard]] Effects take_picture(Model& model);
 [[nodiscard]] Effects leave_picture(Model& model);
+/// Out of the program; what is wrong is recorded first, without a picture.
+[[nodiscard]] Effects quit(Model& model);
 /// It could not be written: the words are there to be gone on with.
 void keep_words(Model& model, const Draft& draft);
 

@@ -1,4 +1,6 @@
-#include "tests/kiosk/screens/away.hpp"
+// The screens about somebody who stands in, with much to say.
+
+#include "tests/kiosk/screens/collections.hpp"
 
 #include "core/cover/days.hpp"
 #include "core/people/people.hpp"
@@ -131,8 +133,8 @@ struct Flagging {
 
 }  // namespace
 
-std::vector<Situation> with_away(std::vector<Situation> list) {
-  const std::vector<Situation> away{
+std::vector<Situation> away_situations() {
+  return {
       {"cover_none", [] { return Away{false}.model(); }},
       {"cover_reading",
        [] { return Away{}.waiting().does(kiosk::Show{ScreenName::Cover}).model(); }},
@@ -184,8 +186,6 @@ std::vector<Situation> with_away(std::vector<Situation> list) {
          return flagging.away.model();
        }},
   };
-  list.insert(list.end(), away.begin(), away.end());
-  return list;
 }
 
 }  // namespace rackside::tests

@@ -15,7 +15,16 @@ struct Situation {
   std::function<kiosk::Model()> model;
 };
 
+/// All of them.
 [[nodiscard]] const std::vector<Situation>& situations();
+
+// By subject, a file each.
+[[nodiscard]] std::vector<Situation> walk_situations();
+[[nodiscard]] std::vector<Situation> tub_situations();
+[[nodiscard]] std::vector<Situation> staff_situations();
+[[nodiscard]] std::vector<Situation> setup_situations();
+[[nodiscard]] std::vector<Situation> hall_situations();
+[[nodiscard]] std::vector<Situation> away_situations();
 
 /// The sizes every screen must fit.
 [[nodiscard]] const std::vector<kiosk::Panel>& panels();

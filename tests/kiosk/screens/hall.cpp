@@ -1,4 +1,6 @@
-#include "tests/kiosk/screens/hall.hpp"
+// A hall of 2,000 tubs in all the states there are, for the screens that look at a collection.
+
+#include "tests/kiosk/screens/collections.hpp"
 
 #include "core/code/code_of_name.hpp"
 #include "kiosk/model/update.hpp"
@@ -150,8 +152,8 @@ Model measure_saved() {
 
 }  // namespace
 
-std::vector<Situation> with_hall(std::vector<Situation> list) {
-  const std::vector<Situation> hall{
+std::vector<Situation> hall_situations() {
+  return {
       {"map_racks", [] { return Hall{}.show(ScreenName::Map).model; }},
       {"map", [] { return Hall{}.does(kiosk::OpenTub{hall_tub(2)}).show(ScreenName::Map).model; }},
       {"map_shelf",
@@ -168,8 +170,6 @@ std::vector<Situation> with_hall(std::vector<Situation> list) {
       {"growth_saved", measure_saved},
       {"growth_none", never_measured},
   };
-  list.insert(list.end(), hall.begin(), hall.end());
-  return list;
 }
 
 }  // namespace rackside::tests

@@ -52,9 +52,9 @@ struct Machine {
     runner.emplace(EffectRunner::Needs{
         std::move(writing), std::move(reading), clock, ids, mailbox.queue, eye,
         [](const Settings&) { return Result<void>{}; }, print,
-        [](const CoverReading& reading, const Settings&) {
-          return Result<std::string>(reading.plan.cover.who + ": " +
-                                     std::to_string(reading.plan.days.size()) + " days");
+        [](const CoverReading& foreseen, const Settings&) {
+          return Result<std::string>(foreseen.plan.cover.who + ": " +
+                                     std::to_string(foreseen.plan.days.size()) + " days");
         },
         [](const ReturnReport& report, const Settings&) {
           return Result<std::string>(report.cover.who);
