@@ -375,6 +375,12 @@ struct ReturnTold {
   Result<ReturnReport> report;
   bool operator==(const ReturnTold&) const = default;
 };
+/// How far the foreseeing or the report has come, from 0 to 1.
+struct CoverWorked {
+  EventId cover;
+  double part = 0;
+  bool operator==(const CoverWorked&) const = default;
+};
 /// What became of a sheet: a sentence, or why there is none.
 struct SheetPrinted {
   Result<std::string> outcome;
@@ -418,16 +424,18 @@ struct Tick {
   bool operator==(const Tick&) const = default;
 };
 
-using Intent = std::variant<
-    Record, Show, Close, OpenTub, OpenRack, LookFor, AskNumber, TurnTiles, NextResident, Shift, Ask,
-    AnswerWith, Typed, Erase, Enter, Turn, TakeBack, LookAt, CorrectTo, CorrectDay, NextFilter,
-    SetOut, EndRound, NextValue, MakeTubs, SetUp, LookForCameras, LookForFiles, LookInto, BringIn,
-    StopBringingIn, PrintBroughtIn, PickPerson, StepAside, OpenPerson, GiveAccess, EndAccess,
-    ChangePin, PrintBadge, NextCover, AskDay, PickDay, ToggleRack, PlanCover, EndCover, PrintCover,
-    TakePicture, LeavePicture, Leave, CodeRead, LabelRefused, ReaderSays, CameraSeen, CameraFitted,
-    CamerasFound, RosterLoaded, OverviewReady, ForecastReady, HistoryLoaded, Saved, PinFound,
-    PinChecked, PinKept, Stop, TubsMade, LabelsPrinted, CoverForeseen, ReturnTold, SheetPrinted,
-    PrintersFound, SettingsKept, FilesFound, FileLookedInto, PartBroughtIn, BroughtIn, Tick>;
+using Intent =
+    std::variant<Record, Show, Close, OpenTub, OpenRack, LookFor, AskNumber, TurnTiles,
+                 NextResident, Shift, Ask, AnswerWith, Typed, Erase, Enter, Turn, TakeBack, LookAt,
+                 CorrectTo, CorrectDay, NextFilter, SetOut, EndRound, NextValue, MakeTubs, SetUp,
+                 LookForCameras, LookForFiles, LookInto, BringIn, StopBringingIn, PrintBroughtIn,
+                 PickPerson, StepAside, OpenPerson, GiveAccess, EndAccess, ChangePin, PrintBadge,
+                 NextCover, AskDay, PickDay, ToggleRack, PlanCover, EndCover, PrintCover,
+                 TakePicture, LeavePicture, Leave, CodeRead, LabelRefused, ReaderSays, CameraSeen,
+                 CameraFitted, CamerasFound, RosterLoaded, OverviewReady, ForecastReady,
+                 HistoryLoaded, Saved, PinFound, PinChecked, PinKept, Stop, TubsMade, LabelsPrinted,
+                 CoverForeseen, ReturnTold, CoverWorked, SheetPrinted, PrintersFound, SettingsKept,
+                 FilesFound, FileLookedInto, PartBroughtIn, BroughtIn, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {

@@ -163,6 +163,10 @@ struct Step {
     on_return_told(model, i);
     return {};
   }
+  Effects operator()(const CoverWorked& i) const {
+    on_cover_worked(model, i);
+    return {};
+  }
   Effects operator()(const SheetPrinted& i) const {
     on_sheet_printed(model, i);
     return {};
@@ -264,7 +268,8 @@ bool by_a_person(const Intent& intent) {
       std::holds_alternative<PartBroughtIn>(intent) || std::holds_alternative<BroughtIn>(intent) ||
       std::holds_alternative<CameraFitted>(intent) ||
       std::holds_alternative<CoverForeseen>(intent) || std::holds_alternative<ReturnTold>(intent) ||
-      std::holds_alternative<SheetPrinted>(intent) || std::holds_alternative<Tick>(intent));
+      std::holds_alternative<CoverWorked>(intent) || std::holds_alternative<SheetPrinted>(intent) ||
+      std::holds_alternative<Tick>(intent));
 }
 
 }  // namespace
