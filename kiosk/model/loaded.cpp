@@ -82,6 +82,7 @@ void on_overview(Model& model, const OverviewReady& ready) {
   model.rules.collection.wording = model.settings.wording;
   model.climate = ready.overview.climate;
   model.air = ready.overview.air;
+  model.warmth = ready.overview.warmth;
   model.roster_known = true;
   model.overview_known = true;
   model.plan_stale = true;

@@ -9,6 +9,7 @@
 #include "core/care/instruction.hpp"
 #include "core/care/rule_book.hpp"
 #include "core/climate/room_climate.hpp"
+#include "core/climate/warm_days.hpp"
 #include "core/collection/collection.hpp"
 #include "core/cover/cover_book.hpp"
 #include "core/forecast/forecast.hpp"
@@ -122,6 +123,7 @@ struct Model {
   RuleBook rules;
   RoomClimate climate;
   AirDays air;
+  WarmDays warmth;
   CoverBook cover;
   CoverPage cover_page;
   ReturnPage return_page;

@@ -2,15 +2,13 @@
 
 #include <fmt/format.h>
 
-#include <filesystem>
-
 #include "core/words/sentences.hpp"
 
 namespace rackside::kiosk {
 namespace {
 
 std::string counts_words(const std::string& path, const RecordCounts& counts) {
-  const std::string name = std::filesystem::path(path).filename().string();
+  const std::string name = path.substr(path.find_last_of('/') + 1);
   const std::string known =
       counts.known == 0 ? "" : fmt::format(" {} of its rows are in the log already.", counts.known);
   if (counts.nothing_new()) return fmt::format("There is nothing new in {}.{}", name, known);

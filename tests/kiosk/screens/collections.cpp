@@ -1,5 +1,7 @@
 #include "tests/kiosk/screens/collections.hpp"
 
+#include <cmath>
+
 #include "tests/generators/events.hpp"
 #include "tests/kiosk/screens/away.hpp"
 #include "tests/kiosk/screens/hall.hpp"
@@ -174,6 +176,19 @@ const std::vector<Situation>& situations() {
       {"tub",
        [] {
          Shelf shelf;
+         shelf.open_with_forecast();
+         return shelf.kiosk.model();
+       }},
+      {"tub_warmth",
+       [] {
+         Shelf shelf;
+         constexpr int days = 35;
+         shelf.kiosk.clock.advance(-std::chrono::hours{24 * days});
+         for (int i = 0; i < days; ++i) {
+           shelf.kiosk.sets(TemperatureRead{Celsius{24 + 3 * std::sin(i / 5.0)}, ""});
+           shelf.kiosk.clock.advance(std::chrono::hours{24});
+         }
+         shelf.kiosk.start();
          shelf.open_with_forecast();
          return shelf.kiosk.model();
        }},
