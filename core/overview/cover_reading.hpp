@@ -1,6 +1,7 @@
 #pragma once
 // The plan of a cover, read from the log.
 
+#include <functional>
 #include <optional>
 #include <string>
 
@@ -8,6 +9,9 @@
 #include "core/overview/overview.hpp"
 
 namespace rackside {
+
+/// Told now and then how much of the work is done, from 0 to 1; may be empty.
+using HowFar = std::function<void(double)>;
 
 /// How a cover is asked for.
 struct WhichCover {
@@ -24,6 +28,7 @@ struct CoverReading {
 /// nobody, of the one that holds or comes next. Errors: NotFound when there is none; as
 /// LogStore::read_all.
 [[nodiscard]] Result<CoverReading> read_cover_plan(LogStore& log, const WhichCover& which,
-                                                   const Moment& now, const Wording& wording = {});
+                                                   const Moment& now, const Wording& wording = {},
+                                                   const HowFar& how_far = {});
 
 }  // namespace rackside

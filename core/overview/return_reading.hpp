@@ -15,6 +15,7 @@ struct ReturnReading {
 /// named or nobody, in the one that began last. Errors: NotFound when none has begun; as
 /// LogStore::read_all.
 [[nodiscard]] Result<ReturnReading> read_return(LogStore& log, const WhichCover& which,
-                                                const Moment& now, const Wording& wording = {});
+                                                const Moment& now, const Wording& wording = {},
+                                                const HowFar& how_far = {});
 
 }  // namespace rackside

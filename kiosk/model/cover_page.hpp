@@ -23,6 +23,7 @@ struct CoverPage {
   std::optional<EventId> shown;
   std::optional<CoverBrief> brief;
   bool reading = false;   // being foreseen
+  double worked = 0;      // how far, from 0 to 1
   bool ending = false;    // asked once whether it is to end
   bool printing = false;  // its sheet
   bool operator==(const CoverPage&) const = default;
@@ -33,6 +34,7 @@ struct ReturnPage {
   std::optional<EventId> shown;
   std::optional<ReturnReport> report;
   bool reading = false;
+  double worked = 0;
   bool printing = false;
   bool operator==(const ReturnPage&) const = default;
 };

@@ -107,6 +107,12 @@ struct ReturnTold {
   Result<ReturnReport> report;
   bool operator==(const ReturnTold&) const = default;
 };
+/// How far the foreseeing or the report has come, from 0 to 1.
+struct CoverWorked {
+  EventId cover;
+  double part = 0;
+  bool operator==(const CoverWorked&) const = default;
+};
 /// What became of a sheet: a sentence, or why there is none.
 struct SheetPrinted {
   Result<std::string> outcome;
@@ -153,7 +159,7 @@ struct Tick {
 using News =
     std::variant<ReaderSays, CameraSeen, CameraFitted, CamerasFound, RosterLoaded, OverviewReady,
                  ForecastReady, HistoryLoaded, Saved, PinFound, PinChecked, PinKept, Stop, TubsMade,
-                 LabelsPrinted, CoverForeseen, ReturnTold, SheetPrinted, PrintersFound,
+                 LabelsPrinted, CoverForeseen, ReturnTold, CoverWorked, SheetPrinted, PrintersFound,
                  SettingsKept, FilesFound, FileLookedInto, PartBroughtIn, BroughtIn, Tick>;
 
 }  // namespace rackside::kiosk

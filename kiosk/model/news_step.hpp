@@ -38,6 +38,10 @@ struct NewsStep {
     on_return_told(model, i);
     return {};
   }
+  Effects operator()(const CoverWorked& i) const {
+    on_cover_worked(model, i);
+    return {};
+  }
   Effects operator()(const SheetPrinted& i) const {
     on_sheet_printed(model, i);
     return {};

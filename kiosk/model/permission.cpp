@@ -140,6 +140,7 @@ struct GuardOf {
   Guard operator()(const CameraFitted&) const { return Guard::Open; }
   Guard operator()(const CoverForeseen&) const { return Guard::Open; }
   Guard operator()(const ReturnTold&) const { return Guard::Open; }
+  Guard operator()(const CoverWorked&) const { return Guard::Open; }
   Guard operator()(const SheetPrinted&) const { return Guard::Open; }
   Guard operator()(const CamerasFound&) const { return Guard::Open; }
   Guard operator()(const RosterLoaded&) const { return Guard::Open; }

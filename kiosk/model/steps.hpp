@@ -175,12 +175,15 @@ void open_person(Model& model, const std::string& name);
 [[nodiscard]] Effects next_cover(Model& model);
 [[nodiscard]] Effects end_cover(Model& model, const Stamp& stamp);
 [[nodiscard]] Effects print_cover(Model& model);
-void on_cover_foreseen(Model& model, const CoverForeseen& foreseen);
-void on_return_told(Model& model, const ReturnTold& told);
-void on_sheet_printed(Model& model, const SheetPrinted& printed);
 /// A cover that is planned or ended. What is saved with it belongs to it.
 [[nodiscard]] bool is_about_cover(const Details& details);
 [[nodiscard]] Effects on_cover_event(Model& model, const Event& event);
+
+// cover_told.cpp: what workers bring about one
+void on_cover_foreseen(Model& model, const CoverForeseen& foreseen);
+void on_return_told(Model& model, const ReturnTold& told);
+void on_cover_worked(Model& model, const CoverWorked& worked);
+void on_sheet_printed(Model& model, const SheetPrinted& printed);
 
 // new_cover.cpp: the form for one
 [[nodiscard]] Draft cover_draft(const Model& model, EventId id, const Stamp& stamp,

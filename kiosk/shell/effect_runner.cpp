@@ -2,8 +2,6 @@
 
 #include <tuple>
 
-#include "core/cover/supplies.hpp"
-#include "core/overview/return_reading.hpp"
 #include "core/overview/round_so_far.hpp"
 #include "kiosk/shell/label_press.hpp"
 #include "labels/batch/batch.hpp"
@@ -128,40 +126,6 @@ void EffectRunner::save_with_picture(Draft draft, const std::shared_ptr<const Gr
   if (draft.animal) touched_.insert(*draft.animal);
   needs_.results.post(
       Saved{{draft}, std::move(events), name ? std::string{} : name.error().sentence});
-}
-
-void EffectRunner::foresee_cover(const ForeseeCover& effect) {
-  const auto read =
-      read_cover_plan(*needs_.reading_log, {{}, effect.cover}, needs_.clock.now(), effect.wording);
-  needs_.results.post(CoverForeseen{effect.cover, read.map([](const CoverReading& reading) {
-                                      const CoverPlan& plan = reading.plan;
-                                      return CoverBrief{
-                                          supplies_for(plan.days, reading.overview.collection,
-                                                       plan.margin, plan.wording),
-                                          plan.moults};
-                                    })});
-}
-
-void EffectRunner::tell_return(const TellReturn& effect) {
-  auto read =
-      read_return(*needs_.reading_log, {{}, effect.cover}, needs_.clock.now(), effect.wording);
-  needs_.results.post(ReturnTold{effect.cover, std::move(read).map([](ReturnReading&& reading) {
-                                   return std::move(reading.report);
-                                 })});
-}
-
-// Read anew, not as the screen has it: a sheet for the wall is a line for every tub and day.
-void EffectRunner::print_handover(const PrintHandover& effect) {
-  auto read = read_cover_plan(*needs_.reading_log, {{}, effect.cover}, needs_.clock.now(),
-                              effect.settings.wording);
-  if (!read) {
-    needs_.results.post(SheetPrinted{tl::unexpected(std::move(read.error()))});
-    return;
-  }
-  // A job is copied; the plan is large.
-  printing_.add([this, effect, reading = std::make_shared<const CoverReading>(*std::move(read))] {
-    needs_.results.post(SheetPrinted{needs_.print_handover(*reading, effect.settings)});
-  });
 }
 
 // What is saved while the other thread reads would be missing from what it read; it is put right

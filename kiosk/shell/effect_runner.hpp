@@ -64,6 +64,7 @@ class EffectRunner {
  private:
   void save(const SaveDrafts& effect);
   void save_with_picture(Draft draft, const std::shared_ptr<const GreyImage>& picture);
+  [[nodiscard]] HowFar how_far_with(const EventId& cover);
   void foresee_cover(const ForeseeCover& effect);
   void tell_return(const TellReturn& effect);
   void print_handover(const PrintHandover& effect);

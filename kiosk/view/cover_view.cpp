@@ -72,8 +72,9 @@ void fill(CoverView& view, const Model& model, const Cover& cover) {
     add_moults(view.parts, *page.brief);
   } else if (page.reading) {
     view.parts.push_back({"Working out the days to come ...",
-                          {"Every tub is gone through for every day. Everything else goes on "
-                           "meanwhile."},
+                          {fmt::format("About {:.0f} % done. Every tub is gone through for every "
+                                       "day; everything else goes on meanwhile.",
+                                       100 * page.worked)},
                           {}});
   }
   view.parts.push_back(sheet_part(model));

@@ -69,7 +69,7 @@ std::vector<DayCell> view_days(const Model& model) {
   for (int i = 0; i < weeks_shown * days_a_week; ++i) {
     const Day day = begin + std::chrono::days{i};
     const auto number = static_cast<unsigned>(std::chrono::year_month_day{day}.day());
-    const bool named = i == 0 || number == 1 || day == today;
+    const bool named = i % days_a_week == 0 || number == 1 || day == today;
     cells.push_back({day,
                      named ? fmt::format("{} {}", number, month_of(day, dates_of(model)))
                            : std::to_string(number),

@@ -58,10 +58,12 @@ ReturnView view_return(const Model& model) {
   if (page.report)
     fill(view, *page.report);
   else if (page.reading)
-    view.parts.push_back({"Going through the records ...",
-                          {"What was due is asked again for every day and every tub. Everything "
-                           "else goes on meanwhile."},
-                          {}});
+    view.parts.push_back(
+        {"Going through the records ...",
+         {fmt::format("About {:.0f} % done. What was due is asked again for "
+                      "every day and every tub; everything else goes on meanwhile.",
+                      100 * page.worked)},
+         {}});
   return view;
 }
 

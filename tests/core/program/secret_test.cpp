@@ -49,7 +49,7 @@ TEST_CASE("no export, no line of the log and nothing that is printed holds a pie
   REQUIRE(tells("a note: " + secrets.back(), secrets));
   for (const std::string words :
        {"export --animals " + log.path("a.csv") + " --events " + log.path("e.csv"),
-        "backup " + log.path("copy.db"), std::string("check"), std::string("cover list"),
+        "backup --to " + log.path("copy.db"), std::string("check"), std::string("cover list"),
         std::string("today --as-of 2024-03-20 --json"),
         std::string("forecast --as-of 2024-03-20 --json")}) {
     INFO(words);

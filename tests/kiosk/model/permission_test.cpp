@@ -89,6 +89,7 @@ std::vector<Expected> table(StaffedKiosk& kiosk) {
       {"a camera fitted", CameraFitted{}, open},
       {"a cover foreseen", CoverForeseen{EventId{}, CoverBrief{}}, open},
       {"a report told", ReturnTold{EventId{}, ReturnReport{}}, open},
+      {"how far it has come", CoverWorked{}, open},
       {"a sheet printed", SheetPrinted{std::string("x")}, open},
       {"cameras found", CamerasFound{}, open},
       {"a name picked", PickPerson{"Oskar"}, open},

@@ -137,7 +137,11 @@ std::vector<Situation> away_situations() {
   return {
       {"cover_none", [] { return Away{false}.model(); }},
       {"cover_reading",
-       [] { return Away{}.waiting().does(kiosk::Show{ScreenName::Cover}).model(); }},
+       [] {
+         Away away;
+         away.waiting().does(kiosk::Show{ScreenName::Cover});
+         return away.does(kiosk::CoverWorked{*away.model().cover_page.shown, 0.7}).model();
+       }},
       {"cover", [] { return Away{}.foreseen().model(); }},
       {"cover_moults", [] { return Away{}.foreseen().does(kiosk::Turn{5}).model(); }},
       {"cover_end_asked", [] { return Away{}.foreseen().does(kiosk::EndCover{}).model(); }},

@@ -187,6 +187,9 @@ TEST_CASE("a cover is foreseen and its sheet printed beside the writing") {
   while (machine.mailbox.wait_for<Saved>().drafts.front().id != planned.id) {
   }
   machine.runner->run(ForeseeCover{planned.id, {DateStyle::German, {}}});
+  const auto worked = machine.mailbox.wait_for<CoverWorked>();
+  CHECK(worked.cover == planned.id);
+  CHECK((worked.part > 0 && worked.part < 1));
   const auto foreseen = machine.mailbox.wait_for<CoverForeseen>();
   CHECK(foreseen.cover == planned.id);
   REQUIRE(foreseen.brief);
