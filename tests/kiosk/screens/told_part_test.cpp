@@ -9,7 +9,7 @@
 #include "kiosk/screens/screens.hpp"
 #include "kiosk/view/cover_view.hpp"
 #include "tests/frame.hpp"
-#include "tests/kiosk/screens/away.hpp"
+#include "tests/kiosk/screens/collections.hpp"
 
 using namespace rackside;
 using namespace rackside::tests;
@@ -42,7 +42,7 @@ std::vector<std::string> words_on_all_pages(Model model, const Panel& panel,
 }
 
 Model report() {
-  for (const Situation& situation : with_away({}))
+  for (const Situation& situation : away_situations())
     if (situation.name == "returned") return situation.model();
   FAIL("there is no report");
   return {};
