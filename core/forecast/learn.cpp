@@ -47,6 +47,12 @@ void find_traces(Sample& sample, const CollectionModel& model) {
         traces_of(model, *animal, finished_cycles(*animal, model.clock_of(*animal))));
 }
 
+bool any_trace(const Sample& sample) {
+  return std::ranges::any_of(sample.traces, [](const std::vector<double>& animal) {
+    return std::ranges::any_of(animal, [](double trace) { return trace != 0; });
+  });
+}
+
 std::vector<SpeciesHistories> histories_of(const CollectionModel& model, const Sample& sample,
                                            std::size_t most = SIZE_MAX) {
   std::map<std::string, SpeciesHistories> by_species;
@@ -142,7 +148,7 @@ CollectionModel learn(std::span<const Evidence> animals, double as_of,
   learn_habits(model, sample.animals, before != nullptr ? 1 : 4);
   if (before == nullptr) {
     find_traces(sample, model);
-    model.levels = refit(model, sample, &model.levels);
+    if (any_trace(sample)) model.levels = refit(model, sample, &model.levels);
   }
   learn_seasons(model, sample.animals);
   return model;
