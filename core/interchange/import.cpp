@@ -132,6 +132,19 @@ class Import {
 
 }  // namespace
 
+FileKind kind_of_file(std::string_view text) {
+  try {
+    CsvReader reader("", text);
+    CsvRow header;
+    if (!reader.next(header)) return FileKind::Animals;
+    const bool has_event = std::ranges::any_of(
+        header.cells, [](const std::string& cell) { return trimmed(cell) == "event"; });
+    return has_event ? FileKind::Events : FileKind::Animals;
+  } catch (const Refusal&) {
+    return FileKind::Animals;  // whose reading will say what is wrong with it
+  }
+}
+
 Result<ImportPlan> plan_import(const std::optional<SourceFile>& animals,
                                const std::optional<SourceFile>& events, LogStore& log, Clock& clock,
                                IdSource& ids) {

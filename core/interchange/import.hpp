@@ -28,8 +28,12 @@ struct SourceFile {
   std::string_view text;
 };
 
+/// Which of the two files this is: the one with a column `event` has events.
+enum class FileKind { Animals, Events };
+[[nodiscard]] FileKind kind_of_file(std::string_view text);
+
 struct ImportPlan {
-  std::vector<Draft> drafts;  // to be appended together
+  std::vector<Draft> drafts;  // in this order
   std::int64_t animals = 0;
   std::int64_t tubs = 0;
   std::int64_t events = 0;

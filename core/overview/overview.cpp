@@ -36,6 +36,7 @@ class Reader {
       apply(overview_.rules, event);
       apply(overview_.climate, event);
       apply(overview_.air, event);
+      apply(overview_.warmth, event);
       apply(overview_.cover, event);
     }
     keep_since(overview_.air, as_of_.utc - air_days_shown);

@@ -8,6 +8,7 @@
 #include "core/care/rule_book.hpp"
 #include "core/climate/air_days.hpp"
 #include "core/climate/room_climate.hpp"
+#include "core/climate/warm_days.hpp"
 #include "core/collection/collection.hpp"
 #include "core/cover/cover_book.hpp"
 #include "core/forecast/forecast.hpp"
@@ -23,6 +24,7 @@ struct Overview {
   RuleBook rules;
   RoomClimate climate;
   AirDays air;  // of the days before
+  WarmDays warmth;
   CoverBook cover;
   std::map<AnimalId, Forecast> forecasts;  // of the living
   std::optional<Round> last_round;         // at this log's kiosk, ended or not

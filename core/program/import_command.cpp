@@ -3,9 +3,10 @@
 #include <fmt/format.h>
 
 #include <CLI/CLI.hpp>
+#include <thread>
 
-#include "core/interchange/import.hpp"
-#include "core/program/text_file.hpp"
+#include "core/file/read_text.hpp"
+#include "core/interchange/take_over.hpp"
 #include "core/program/wording.hpp"
 #include "core/store/sqlite_log.hpp"
 
@@ -53,7 +54,9 @@ Result<int> import_files(const Words& words, Desk& desk) {
       error.sentence = fmt::format("{}: {}", error.where, error.sentence);
     return tl::unexpected(error);
   }
-  const auto written = (*log)->append(plan->drafts, desk.clock.now().utc);
+  // A kiosk on the same log gets its turn between the parts.
+  const auto pause = [](std::size_t) { std::this_thread::sleep_for(std::chrono::milliseconds{5}); };
+  const auto written = take_over(*plan, **log, desk.clock, pause);
   if (!written) return tl::unexpected(written.error());
   tell(*plan);
   return done;

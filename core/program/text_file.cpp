@@ -2,25 +2,11 @@
 
 #include <fmt/format.h>
 
-#include <sstream>
 #include <utility>
 
 namespace rackside::program {
 
 namespace fs = std::filesystem;
-
-Result<std::string> read_text(const fs::path& path) {
-  std::error_code ignored;
-  if (!fs::exists(path, ignored))
-    return failure(ErrorKind::NotFound, fmt::format("There is no file {}.", path.string()));
-  std::ifstream in(path, std::ios::binary);
-  std::ostringstream text;
-  const bool readable = in.is_open() && !fs::is_directory(path, ignored);
-  if (readable && in.peek() != std::ifstream::traits_type::eof()) text << in.rdbuf();
-  if (!readable || in.bad() || text.fail())
-    return failure(ErrorKind::Broken, fmt::format("{} cannot be read.", path.string()));
-  return std::move(text).str();
-}
 
 NewTextFile::NewTextFile(fs::path path, fs::path unfinished)
     : path_(std::move(path)), unfinished_(std::move(unfinished)) {

@@ -1,5 +1,5 @@
 #pragma once
-// Whole files of text in and out.
+// A file of text that is written piece by piece.
 
 #include <filesystem>
 #include <fstream>
@@ -9,9 +9,6 @@
 #include "core/values/result.hpp"
 
 namespace rackside::program {
-
-/// Errors: NotFound, Broken.
-[[nodiscard]] Result<std::string> read_text(const std::filesystem::path& path);
 
 /// A file that gets its name when everything is in it: until then, one that was there before stays
 /// as it is, and if it never comes to that, nothing is left behind.

@@ -86,12 +86,31 @@ struct KeepPin {
   std::string pin;
   bool operator==(const KeepPin&) const = default;
 };
+/// Look for CSV files. Answer: FilesFound.
+struct FindFiles {
+  bool operator==(const FindFiles&) const = default;
+};
+/// Look at every row. Answer: FileLookedInto.
+struct ReadFile {
+  std::string path;
+  bool operator==(const ReadFile&) const = default;
+};
+/// Write what is new in it, in parts. Answers: PartBroughtIn, many, then BroughtIn.
+struct WriteFile {
+  std::string path;
+  bool operator==(const WriteFile&) const = default;
+};
+/// Write no further part. Answer: the BroughtIn of WriteFile.
+struct StopWriting {
+  bool operator==(const StopWriting&) const = default;
+};
 struct Quit {
   bool operator==(const Quit&) const = default;
 };
 
-using Effect = std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal,
-                            TidyLog, WatchCamera, FindCameras, MakeBatch, PrintLabels, FindPrinters,
-                            KeepSettings, FindPin, CheckPin, KeepPin, Quit>;
+using Effect =
+    std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal, TidyLog,
+                 WatchCamera, FindCameras, MakeBatch, PrintLabels, FindPrinters, KeepSettings,
+                 FindPin, CheckPin, KeepPin, FindFiles, ReadFile, WriteFile, StopWriting, Quit>;
 
 }  // namespace rackside::kiosk

@@ -20,6 +20,7 @@ struct Purpose {
   }
   std::string operator()(const Show& i) const {
     if (i.screen == ScreenName::Setup || i.screen == ScreenName::Camera) return "setup";
+    if (i.screen == ScreenName::BringIn) return "bringing records in";
     return i.screen == ScreenName::NewTubs ? "new tubs" : "people";
   }
   std::string operator()(const CorrectTo& i) const {

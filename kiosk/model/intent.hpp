@@ -12,6 +12,7 @@
 #include "core/overview/overview.hpp"
 #include "core/overview/round_so_far.hpp"
 #include "core/people/pin.hpp"
+#include "kiosk/model/bring_in_page.hpp"
 #include "kiosk/model/camera_page.hpp"
 #include "kiosk/model/number_question.hpp"
 #include "kiosk/model/question.hpp"
@@ -42,6 +43,7 @@ enum class ScreenName {
   Pin,
   People,
   Person,
+  BringIn,
 };
 
 // People -------------------------------------------------------------------------------------
@@ -165,6 +167,27 @@ struct SetUp {
 /// A camera was plugged in just now, perhaps.
 struct LookForCameras {
   bool operator==(const LookForCameras&) const = default;
+};
+/// A stick was plugged in just now, perhaps.
+struct LookForFiles {
+  bool operator==(const LookForFiles&) const = default;
+};
+/// Every row of this file is to be looked at; nothing is written yet.
+struct LookInto {
+  std::string path;
+  bool operator==(const LookInto&) const = default;
+};
+/// Writes what is new in the file that was looked into.
+struct BringIn {
+  bool operator==(const BringIn&) const = default;
+};
+/// No more of it; what is written stays.
+struct StopBringingIn {
+  bool operator==(const StopBringingIn&) const = default;
+};
+/// Labels for the tubs that came with it.
+struct PrintBroughtIn {
+  bool operator==(const PrintBroughtIn&) const = default;
 };
 /// Whoever has no badge at hand says who they are.
 struct PickPerson {
@@ -299,18 +322,42 @@ struct SettingsKept {
   std::optional<Error> problem;
   bool operator==(const SettingsKept&) const = default;
 };
+struct FilesFound {
+  std::vector<RecordFile> files;
+  bool operator==(const FilesFound&) const = default;
+};
+struct FileLookedInto {
+  std::string path;
+  Result<RecordCounts> counts;
+  bool operator==(const FileLookedInto&) const = default;
+};
+/// A part of the file is on the disk.
+struct PartBroughtIn {
+  WrittenSoFar so_far;
+  bool operator==(const PartBroughtIn&) const = default;
+};
+/// All of it is, or it was stopped, or could not go on: what `so_far` says is written all the same.
+struct BroughtIn {
+  WrittenSoFar so_far;
+  std::optional<Error> problem;
+  std::vector<Code> tubs;  // that came with it
+  bool operator==(const BroughtIn&) const = default;
+};
 /// Nothing but the passing of time.
 struct Tick {
   bool operator==(const Tick&) const = default;
 };
 
-using Intent = std::variant<
-    Record, Show, Close, OpenTub, OpenRack, LookFor, AskNumber, TurnTiles, NextResident, Shift, Ask,
-    AnswerWith, Typed, Erase, Enter, Turn, TakeBack, LookAt, CorrectTo, CorrectDay, NextFilter,
-    SetOut, EndRound, NextValue, MakeTubs, SetUp, LookForCameras, PickPerson, StepAside, OpenPerson,
-    GiveAccess, EndAccess, ChangePin, Leave, CodeRead, LabelRefused, ReaderSays, CameraSeen,
-    CamerasFound, RosterLoaded, OverviewReady, ForecastReady, HistoryLoaded, Saved, PinFound,
-    PinChecked, PinKept, Stop, TubsMade, LabelsPrinted, PrintersFound, SettingsKept, Tick>;
+using Intent =
+    std::variant<Record, Show, Close, OpenTub, OpenRack, LookFor, AskNumber, TurnTiles,
+                 NextResident, Shift, Ask, AnswerWith, Typed, Erase, Enter, Turn, TakeBack, LookAt,
+                 CorrectTo, CorrectDay, NextFilter, SetOut, EndRound, NextValue, MakeTubs, SetUp,
+                 LookForCameras, LookForFiles, LookInto, BringIn, StopBringingIn, PrintBroughtIn,
+                 PickPerson, StepAside, OpenPerson, GiveAccess, EndAccess, ChangePin, Leave,
+                 CodeRead, LabelRefused, ReaderSays, CameraSeen, CamerasFound, RosterLoaded,
+                 OverviewReady, ForecastReady, HistoryLoaded, Saved, PinFound, PinChecked, PinKept,
+                 Stop, TubsMade, LabelsPrinted, PrintersFound, SettingsKept, FilesFound,
+                 FileLookedInto, PartBroughtIn, BroughtIn, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {

@@ -80,6 +80,7 @@ void on_overview(Model& model, const OverviewReady& ready) {
   model.rules.collection.wording = model.settings.wording;
   model.climate = ready.overview.climate;
   model.air = ready.overview.air;
+  model.warmth = ready.overview.warmth;
   model.cover = ready.overview.cover;
   model.roster_known = true;
   model.overview_known = true;

@@ -9,6 +9,7 @@
 #include "core/care/instruction.hpp"
 #include "core/care/rule_book.hpp"
 #include "core/climate/room_climate.hpp"
+#include "core/climate/warm_days.hpp"
 #include "core/collection/collection.hpp"
 #include "core/cover/cover_book.hpp"
 #include "core/forecast/forecast.hpp"
@@ -122,6 +123,7 @@ struct Model {
   RuleBook rules;
   RoomClimate climate;
   AirDays air;
+  WarmDays warmth;
   CoverBook cover;
 
   DayPlan plan;  // as things stand; made anew when the round screen comes up
@@ -143,6 +145,7 @@ struct Model {
   bool list_turned = false;  // by hand; until then the round's list follows the walk
 
   std::optional<CameraPage> camera;  // while its page is open
+  BringInPage bring_in;
 
   std::optional<Notice> notice;
   std::string reader_says;

@@ -53,6 +53,7 @@ Guard guard_of_screen(const Model& model, ScreenName screen) {
     case ScreenName::NewTubs: return Guard::Keepers;
     case ScreenName::Setup:
     case ScreenName::Camera:
+    case ScreenName::BringIn:
     case ScreenName::People:
     case ScreenName::Person: return Guard::KeeperPin;
     case ScreenName::Words:
@@ -96,6 +97,11 @@ struct GuardOf {
   Guard operator()(const MakeTubs&) const { return Guard::Keepers; }
   Guard operator()(const SetUp&) const { return Guard::KeeperPin; }
   Guard operator()(const LookForCameras&) const { return Guard::KeeperPin; }
+  Guard operator()(const LookForFiles&) const { return Guard::KeeperPin; }
+  Guard operator()(const LookInto&) const { return Guard::KeeperPin; }
+  Guard operator()(const BringIn&) const { return Guard::KeeperPin; }
+  Guard operator()(const StopBringingIn&) const { return Guard::KeeperPin; }
+  Guard operator()(const PrintBroughtIn&) const { return Guard::KeeperPin; }
   Guard operator()(const PickPerson&) const { return Guard::Open; }
   Guard operator()(const StepAside&) const { return Guard::Open; }
   Guard operator()(const OpenPerson&) const { return Guard::KeeperPin; }
@@ -128,6 +134,10 @@ struct GuardOf {
   Guard operator()(const LabelsPrinted&) const { return Guard::Open; }
   Guard operator()(const PrintersFound&) const { return Guard::Open; }
   Guard operator()(const SettingsKept&) const { return Guard::Open; }
+  Guard operator()(const FilesFound&) const { return Guard::Open; }
+  Guard operator()(const FileLookedInto&) const { return Guard::Open; }
+  Guard operator()(const PartBroughtIn&) const { return Guard::Open; }
+  Guard operator()(const BroughtIn&) const { return Guard::Open; }
   Guard operator()(const Tick&) const { return Guard::Open; }
 };
 

@@ -61,6 +61,7 @@ bool changes_air(Model& model, const Event& event) {
   if (event.animal) return false;
   const AirDays before = model.air;
   apply(model.air, event);
+  apply(model.warmth, event);
   if (const auto* retracted = std::get_if<Retracted>(&event.details))
     forget(model.air, retracted->target);
   if (model.air == before) return false;

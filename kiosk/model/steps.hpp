@@ -108,6 +108,14 @@ void next_value(Model& model, NewTubField field);
 [[nodiscard]] Effects make_tubs(Model& model);
 [[nodiscard]] Effects on_tubs_made(Model& model, const TubsMade& made);
 
+// bring_in.cpp: records from CSV files
+[[nodiscard]] Effects look_for_files(Model& model);
+[[nodiscard]] Effects look_into(Model& model, const std::string& path);
+[[nodiscard]] Effects bring_in(Model& model);
+[[nodiscard]] Effects print_brought_in(Model& model);
+void on_looked_into(Model& model, const FileLookedInto& looked);
+[[nodiscard]] Effects on_brought_in(Model& model, const BroughtIn& brought);
+
 // presence.cpp: who is at the kiosk
 /// Takes over who works here; for the first time, nobody is at the kiosk then, unless only one
 /// person could be, and a first start with nobody and nothing asks who keeps this collection.

@@ -22,6 +22,7 @@ struct Step {
     else
       go_to(model, i.screen);
     if (i.screen == ScreenName::Setup) return {FindPrinters{}};
+    if (i.screen == ScreenName::BringIn) return look_for_files(model);
     return {};
   }
   Effects operator()(const OpenRack& i) const {
@@ -102,6 +103,24 @@ struct Step {
   Effects operator()(const EndRound&) const { return end_round(model, stamp); }
   Effects operator()(const SetUp& i) const { return set_up(model, i.settings); }
   Effects operator()(const LookForCameras&) const { return {FindCameras{}}; }
+  Effects operator()(const LookForFiles&) const { return look_for_files(model); }
+  Effects operator()(const LookInto& i) const { return look_into(model, i.path); }
+  Effects operator()(const BringIn&) const { return bring_in(model); }
+  Effects operator()(const StopBringingIn&) const { return {StopWriting{}}; }
+  Effects operator()(const PrintBroughtIn&) const { return print_brought_in(model); }
+  Effects operator()(const FilesFound& i) const {
+    model.bring_in.files = i.files;
+    return {};
+  }
+  Effects operator()(const FileLookedInto& i) const {
+    on_looked_into(model, i);
+    return {};
+  }
+  Effects operator()(const PartBroughtIn& i) const {
+    model.bring_in.so_far = i.so_far;
+    return {};
+  }
+  Effects operator()(const BroughtIn& i) const { return on_brought_in(model, i); }
   Effects operator()(const PickPerson& i) const { return pick_person(model, i.name, stamp); }
   Effects operator()(const StepAside&) const {
     step_aside(model);
@@ -196,7 +215,10 @@ bool by_a_person(const Intent& intent) {
       std::holds_alternative<ReaderSays>(intent) || std::holds_alternative<SettingsKept>(intent) ||
       std::holds_alternative<TubsMade>(intent) || std::holds_alternative<PrintersFound>(intent) ||
       std::holds_alternative<LabelsPrinted>(intent) || std::holds_alternative<CameraSeen>(intent) ||
-      std::holds_alternative<CamerasFound>(intent) || std::holds_alternative<Tick>(intent));
+      std::holds_alternative<CamerasFound>(intent) || std::holds_alternative<FilesFound>(intent) ||
+      std::holds_alternative<FileLookedInto>(intent) ||
+      std::holds_alternative<PartBroughtIn>(intent) || std::holds_alternative<BroughtIn>(intent) ||
+      std::holds_alternative<Tick>(intent));
 }
 
 }  // namespace

@@ -24,6 +24,7 @@
 #include "kiosk/shell/effect_runner.hpp"
 #include "kiosk/shell/label_press.hpp"
 #include "kiosk/shell/loop.hpp"
+#include "kiosk/shell/record_files.hpp"
 #include "labels/printer/lp_printer.hpp"
 
 namespace rackside::kiosk {
@@ -154,7 +155,9 @@ class Kiosk {
             },
             [this] { return press_.choices(); },
             std::make_unique<PinFile>(pin_path(logs.path), uptime),
-            [this] { loop_.stop(); }};
+            [this] { loop_.stop(); },
+            [files = RecordFiles(logs.path)] { return files.find(); },
+            std::make_unique<SystemIds>(clock_)};
   }
 
   Loop::Needs loop_needs() {

@@ -24,6 +24,7 @@ constexpr std::array slots{
     Slot{ScreenName::Find, Mark::Looked, "find"},
     Slot{ScreenName::Keypad, Mark::Written, "type a code"},
     Slot{ScreenName::NewTubs, Mark::Arrived, "new tubs"},
+    Slot{ScreenName::BringIn, Mark::TakenBack, "bring in records"},
     Slot{ScreenName::Who, Mark::Person, "who is there"},
     Slot{ScreenName::People, Mark::Badge, "people"},
     Slot{ScreenName::Setup, Mark::Measured, "setup"},

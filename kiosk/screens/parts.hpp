@@ -63,6 +63,8 @@ void tub_list(Composer& composer, Box box, const Model& model,
 
 /// The moult strip, into the whole of `box`.
 void moult_strip(Composer& composer, Box box, const StripView& view);
+/// The same in a list: the last moult, today, and where half and nine tenths of the forecast lie.
+void small_moult_strip(Composer& composer, const Box& box, const SmallStrip& strip);
 
 /// One record as a line.
 void record_line(Composer& composer, Box box, const RecordLine& line);

@@ -25,9 +25,12 @@ void tub_row(Composer& composer, Box row, const RoundLine& line) {
       std::max(composer.mm(14), composer.width(line.position, position) + composer.mm(2));
   composer.text(row.take_left(std::min(wide, row.width * 0.3)), line.position, position,
                 line.done || line.quiet ? Ink::Soft : Ink::Accent);
+  Box right = row.take_right(composer.mm(26));
+  if (line.strip) small_moult_strip(composer, right.take_bottom(right.height * 0.5), *line.strip);
   if (line.code)
-    composer.text(row.take_right(composer.mm(26)), line.code->grouped(),
-                  composer.style(Step::Caption, Face::Code), Ink::Soft, Align::Right);
+    composer.text(right, line.code->grouped(), composer.style(Step::Caption, Face::Code), Ink::Soft,
+                  Align::Right);
+  row.take_right(composer.mm(gap_mm));
   Box upper = row.take_top(row.height * 0.5);
   const double width =
       composer.text(upper, line.title, composer.style(Step::Instruction, Face::Italic), ink);
@@ -64,6 +67,7 @@ std::vector<KeyRow> keys_for(const RoundView& view, const Model& model) {
   std::vector<KeyRow> keys;
   if (model.overview_known && model.collection.enclosures.empty())
     return {{"first tub", Show{ScreenName::NewTubs}, Weight::First},
+            {"bring in", Show{ScreenName::BringIn}},
             {"setup", Show{ScreenName::Setup}}};
   if (view.under_way) keys.push_back({"end the round", EndRound{}});
   if (view.can_set_out) keys.push_back({"set out", Show{ScreenName::Carry}, Weight::First});
@@ -86,9 +90,7 @@ void compose_round(Composer& composer, const Model& model) {
   notice_line(composer, box, telling(model));
   if (model.overview_known && model.collection.enclosures.empty()) {
     composer.fitted(
-        box,
-        "No tubs yet. Begin with the first one here, or bring your records in with rackside-log "
-        "import.",
+        box, "No tubs yet. Begin with the first one here, or bring your records in from a file.",
         Face::Bold, 5, 3.8, 4);
     return;
   }

@@ -10,6 +10,7 @@
 namespace rackside::kiosk {
 
 void compose_round(Composer& composer, const Model& model);
+void compose_bring_in(Composer& composer, const Model& model);
 void compose_carry(Composer& composer, const Model& model);
 void compose_summary(Composer& composer, const Model& model);
 void compose_tub(Composer& composer, const Model& model);
@@ -40,6 +41,7 @@ struct ScreenRow {
 
 inline constexpr std::array screens{
     ScreenRow{ScreenName::Round, "the round", compose_round},
+    ScreenRow{ScreenName::BringIn, "bring in", compose_bring_in},
     ScreenRow{ScreenName::Carry, "take along", compose_carry},
     ScreenRow{ScreenName::Summary, "last round", compose_summary},
     ScreenRow{ScreenName::Tub, "tub", compose_tub},

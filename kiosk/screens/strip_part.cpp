@@ -93,6 +93,15 @@ void draw_cycle(Composer& composer, Box box, const StripCycle& cycle, const Scal
   }
 }
 
+// Between what stands above the line and the top, up to today.
+void draw_warmth(Composer& composer, const StripWarmth& warmth, const Scale& scale,
+                 const Box& band) {
+  Path line{.points = {}, .width = std::max(1.0, composer.mm(0.2)), .ink = Ink::Soft};
+  for (std::size_t i = 0; i < warmth.day.size(); ++i)
+    line.points.push_back({scale.x(warmth.day[i]), band.bottom() - band.height * warmth.part[i]});
+  composer.path(std::move(line));
+}
+
 }  // namespace
 
 void moult_strip(Composer& composer, Box box, const StripView& view) {
@@ -100,7 +109,10 @@ void moult_strip(Composer& composer, Box box, const StripView& view) {
   const double side = composer.mm(3.4);
   if (!view.words.empty())
     composer.text(box.take_bottom(composer.line_height(caption)), view.words, caption);
-  composer.text(box.take_top(composer.line_height(caption)), view.begins, caption, Ink::Soft);
+  Box top = box.take_top(composer.line_height(caption));
+  top.take_right(composer.mm(18));  // others may write there
+  composer.text(top, view.warmth ? view.begins + ", " + view.warmth->words : view.begins, caption,
+                Ink::Soft);
   const Scale scale{box.x + side / 2, (box.width - side) / view.length};
   const double faint = composer.mm(2.6);
   for (auto cycle = view.before.rbegin(); cycle != view.before.rend(); ++cycle)
@@ -111,11 +123,19 @@ void moult_strip(Composer& composer, Box box, const StripView& view) {
   const double height = line_y - box.y - composer.mm(1);
   if (view.density)
     draw_density(composer, *view.density, scale, line_y, std::max(composer.mm(5), height * 0.9));
+  const double room = line_y - box.y - side - composer.mm(1.6);
+  const double warm = std::min(room, composer.mm(8));
+  if (view.warmth && warm > composer.mm(4))
+    draw_warmth(composer, *view.warmth, scale, {box.x, box.y + room - warm, box.width, warm});
   composer.fill({box.x, line_y, box.width, std::max(1.0, composer.mm(0.35))}, Ink::Text);
   composer.fill(
       {scale.x(0) - 1, line_y - composer.mm(3), std::max(2.0, composer.mm(0.4)), composer.mm(6)},
       Ink::Text);
   if (view.density) draw_brackets(composer, *view.density, scale, line_y);
+  for (const StripRun& run : view.runs)
+    composer.fill({scale.x(run.from), line_y - side - composer.mm(1.3),
+                   (run.to - run.from) * scale.pixels_per_day, std::max(1.0, composer.mm(0.3))},
+                  Ink::Text);
   draw_marks(composer, view.marks, scale, line_y, side);
   // Today, as a plumb line with its bob.
   const double today = scale.x(view.today);
@@ -127,6 +147,21 @@ void moult_strip(Composer& composer, Box box, const StripView& view) {
                  true,
                  1,
                  Ink::Accent});
+}
+
+void small_moult_strip(Composer& composer, const Box& box, const SmallStrip& strip) {
+  const double y = box.middle().y;
+  const auto part = [&](double from, double to, double high, Ink ink) {
+    const double height = std::max(1.0, composer.mm(high));
+    const double width = std::max(2.0, box.width * (to - from));
+    const double x = std::min(box.x + box.width * from, box.right() - width);
+    composer.fill({x, y - height / 2, width, height}, ink);
+  };
+  part(0, 1, 0.2, Ink::Line);
+  part(0, 0, 2.4, Ink::Soft);
+  part(strip.q05, strip.q95, 0.4, Ink::Soft);
+  part(strip.q25, strip.q75, 1.2, Ink::Soft);
+  part(strip.today, strip.today, 4, Ink::Accent);
 }
 
 }  // namespace rackside::kiosk

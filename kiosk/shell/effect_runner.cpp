@@ -70,6 +70,13 @@ void EffectRunner::run(const Effect& effect) {
         r.needs_.results.post(PinKept{kept ? std::nullopt : std::optional(kept.error())});
       });
     }
+    void operator()(const FindFiles&) const {
+      runner.reading_.add(
+          [&r = runner] { r.needs_.results.post(FilesFound{r.needs_.find_files()}); });
+    }
+    void operator()(const ReadFile& e) const { runner.import_.look_into(e.path); }
+    void operator()(const WriteFile& e) const { runner.import_.write(e.path); }
+    void operator()(const StopWriting&) const { runner.import_.stop(); }
     void operator()(const Quit&) const { runner.needs_.quit(); }
   };
   std::visit(Run{*this}, effect);

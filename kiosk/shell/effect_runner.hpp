@@ -13,6 +13,7 @@
 #include "core/people/pin.hpp"
 #include "kiosk/model/effect.hpp"
 #include "kiosk/shell/camera_eye.hpp"
+#include "kiosk/shell/file_import.hpp"
 #include "kiosk/shell/intent_queue.hpp"
 #include "kiosk/shell/job_thread.hpp"
 #include "labels/label/label_content.hpp"
@@ -35,6 +36,9 @@ class EffectRunner {
     std::function<PrintersFound()> find_printers;
     std::unique_ptr<PinKeeper> pin;  // on the writing thread
     std::function<void()> quit;
+    // On the reading thread.
+    std::function<std::vector<RecordFile>()> find_files;
+    std::unique_ptr<IdSource> reading_ids;
   };
 
   explicit EffectRunner(Needs needs) : needs_(std::move(needs)) {}
@@ -65,6 +69,10 @@ class EffectRunner {
   Forecaster forecaster_;  // reading thread only
   // Animals that were written about while the overview was being read. Writing thread only.
   std::set<AnimalId> touched_;
+  FileImport import_{{reading_, *needs_.reading_log, *needs_.reading_ids},
+                     {writing_, *needs_.log, needs_.ids},
+                     needs_.clock,
+                     needs_.results};
   JobThread printing_;
   JobThread reading_;
   JobThread writing_;

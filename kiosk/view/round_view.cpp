@@ -13,14 +13,18 @@
 namespace rackside::kiosk {
 namespace {
 
-RoundLine line_of(const TubTask& tub, const Collection& collection) {
-  const AnimalState* animal = collection.animal(tub.animal);
-  return {.kind = RoundLine::Kind::Tub,
-          .position = tub.place.position,
-          .title = animal == nullptr ? "" : display_name(*animal),
-          .detail = tub.instruction.sentence,
-          .code = tub.enclosure,
-          .urgent = tub.instruction.urgent};
+RoundLine line_of(const TubTask& tub, const Model& model) {
+  RoundLine line{.kind = RoundLine::Kind::Tub,
+                 .position = tub.place.position,
+                 .detail = tub.instruction.sentence,
+                 .code = tub.enclosure,
+                 .urgent = tub.instruction.urgent};
+  const AnimalState* animal = model.collection.animal(tub.animal);
+  if (animal == nullptr) return line;
+  line.title = display_name(*animal);
+  const auto found = model.forecasts.find(tub.animal);
+  if (found != model.forecasts.end()) line.strip = small_strip(*animal, &found->second, model.now);
+  return line;
 }
 
 RoundLine shelf_line(const Place& shelf, const std::string& detail) {
@@ -30,13 +34,13 @@ RoundLine shelf_line(const Place& shelf, const std::string& detail) {
           .detail = detail};
 }
 
-void add_due(RoundView& view, const DayPlan& plan, const Collection& collection,
+void add_due(RoundView& view, const DayPlan& plan, const Model& model,
              const std::set<AnimalId>& done) {
   bool found_next = false;
   for (const ShelfPart& part : by_shelf(plan.due)) {
     view.lines.push_back(shelf_line(part.shelf, fmt::format("{} due", part.tubs.size())));
     for (const TubTask& tub : part.tubs) {
-      RoundLine line = line_of(tub, collection);
+      RoundLine line = line_of(tub, model);
       line.done = done.contains(tub.animal);
       if (!line.done && !found_next) {
         found_next = true;
@@ -48,13 +52,13 @@ void add_due(RoundView& view, const DayPlan& plan, const Collection& collection,
 }
 
 void add_quiet(RoundView& view, const std::vector<TubTask>& tubs, const std::string& title,
-               const Collection& collection) {
+               const Model& model) {
   if (tubs.empty()) return;
   view.lines.push_back({.kind = RoundLine::Kind::Shelf,
                         .title = title,
                         .detail = count_of(static_cast<int>(tubs.size()), "tub")});
   for (const TubTask& tub : tubs) {
-    RoundLine line = line_of(tub, collection);
+    RoundLine line = line_of(tub, model);
     line.quiet = true;
     line.position = fmt::format("{}{}-{}", tub.place.rack, tub.place.shelf, tub.place.position);
     view.lines.push_back(std::move(line));
@@ -91,9 +95,9 @@ RoundView view_round(const Model& model) {
     view.can_set_out = !plan.due.empty();
   }
   for (const RackNote& note : plan.notes) view.notes.push_back(note.sentence);
-  add_due(view, plan, model.collection, done);
-  add_quiet(view, plan.leave_alone, "leave alone", model.collection);
-  add_quiet(view, plan.wait, "wait", model.collection);
+  add_due(view, plan, model, done);
+  add_quiet(view, plan.leave_alone, "leave alone", model);
+  add_quiet(view, plan.wait, "wait", model);
   return view;
 }
 
@@ -113,7 +117,7 @@ SummaryView view_summary(const Model& model) {
   view.words = fmt::format("{} of {} done. {} took, {} refused, {} left their prey.", summary.done,
                            summary.due, summary.fed, summary.refused, summary.prey_left);
   for (const SummaryLine& line : summary.look_again) {
-    RoundLine row = line_of(line.tub, model.collection);
+    RoundLine row = line_of(line.tub, model);
     row.detail = fmt::format("{}: {}", look_again_word(line.reason), row.detail);
     row.position =
         fmt::format("{}{}-{}", line.tub.place.rack, line.tub.place.shelf, line.tub.place.position);

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "kiosk/model/model.hpp"
+#include "kiosk/view/strip_view.hpp"
 
 namespace rackside::kiosk {
 
@@ -19,6 +20,7 @@ struct RoundLine {
   std::optional<Code> code;
   bool done = false;
   bool urgent = false;
+  std::optional<SmallStrip> strip;
   bool quiet = false;  // waits or is to be left alone: told so that nobody wonders
 
   bool operator==(const RoundLine&) const = default;

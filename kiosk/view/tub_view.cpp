@@ -89,9 +89,14 @@ void fill_living(TubView& view, const Model& model, const AnimalState& animal) {
   view.caution = instruction.caution;
   view.why = instruction.why;
   if (model.tub->history)
-    view.strip = view_strip(
-        *model.tub->history, forecast, model.tub->density ? &*model.tub->density : nullptr,
-        model.now, model.settings.wording.dates, model.undo ? &model.undo->event : nullptr);
+    view.strip = view_strip({.history = *model.tub->history,
+                             .forecast = forecast,
+                             .density = model.tub->density ? &*model.tub->density : nullptr,
+                             .now = model.now,
+                             .wording = model.settings.wording,
+                             .newest = model.undo ? &model.undo->event : nullptr,
+                             .warmth = &model.warmth,
+                             .rack = model.collection.enclosure(model.tub->code)->place.rack});
   const auto& order = tile_order(model.tub->tiles_for);
   for (std::size_t i = 0; i < order.size(); ++i)
     view.tiles.push_back(

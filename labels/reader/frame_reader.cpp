@@ -100,11 +100,16 @@ Quadrilateral moved(Quadrilateral corners, const AimBox& box) {
   return corners;
 }
 
+// Print and boards fit a grid up to 0.63, symbols from 0.65 on.
+constexpr float surely_symbol = 0.64f;
+
 std::optional<Guidance> guidance_from(const SymbolSolver& solver) {
-  if (solver.unread()) return guidance_for(measure(solver.plane(), *solver.unread()));
-  // One finder pattern may be anything; two of a size are hardly chance.
-  if (solver.marks().size() < 2 || solver.marks()[1].hits < 3) return std::nullopt;
-  return guidance_for(measure(solver.marks().front()));
+  if (solver.unread() && solver.unread()->fit > surely_symbol)
+    return guidance_for(measure(solver.plane(), *solver.unread()));
+  for (const FinderMark& mark : solver.marks())
+    if (const auto guidance = guidance_for_lone(mark, measure(solver.plane(), mark)))
+      return guidance;
+  return std::nullopt;
 }
 
 Reading report(const Attempt& attempt, const AimBox& box, bool finished) {

@@ -12,8 +12,9 @@ namespace {
 constexpr double least_module = 2.5;
 constexpr double least_contrast = 25;
 constexpr double least_crispness = 0.75;
-constexpr double most_glare = 0.08;
+constexpr double most_glare = 0.04;
 constexpr double least_squeeze = 0.45;
+constexpr double most_far_crispness = 0.87;  // what is small and sharper than that is print
 
 double length(const Point& a, const Point& b) { return std::sqrt(distance_squared(a, b)); }
 
@@ -62,6 +63,33 @@ double glare_of(const ModuleSamples& samples, const Tones& tones, int side) {
   return static_cast<double>(count) / (side * side);
 }
 
+// Along the row and the column through its middle, which are cut in the same proportions whichever
+// way the pattern is turned.
+FinderLevels levels_at(const Plane& plane, const FinderMark& mark) {
+  const auto level = [&](double modules) {
+    const double x = mark.across / 7 * modules, y = mark.down / 7 * modules;
+    return (plane.at({mark.middle.x - x, mark.middle.y}) +
+            plane.at({mark.middle.x + x, mark.middle.y}) +
+            plane.at({mark.middle.x, mark.middle.y - y}) +
+            plane.at({mark.middle.x, mark.middle.y + y})) /
+           4.0;
+  };
+  return {level(0), level(2), level(4)};
+}
+
+// The part of a square around a finder pattern that is saturated, and brighter than its paper.
+double glare_around(const Plane& plane, const Point& middle, double reach, double paper) {
+  const double bright = std::max(250.0, paper + 10);
+  const auto from = [](double least) { return std::max(0, static_cast<int>(least)); };
+  int bright_ones = 0, all = 0;
+  for (int y = from(middle.y - reach); y < std::min<double>(plane.height, middle.y + reach); ++y)
+    for (int x = from(middle.x - reach); x < std::min<double>(plane.width, middle.x + reach); ++x) {
+      ++all;
+      bright_ones += plane.at(x, y) >= bright;
+    }
+  return static_cast<double>(bright_ones) / std::max(1, all);
+}
+
 }  // namespace
 
 Symptoms measure(const Plane& plane, const Unread& unread) {
@@ -77,9 +105,14 @@ Symptoms measure(const Plane& plane, const Unread& unread) {
           std::min(across, down) / std::max(across, down)};
 }
 
-Symptoms measure(const FinderMark& mark) {
+Symptoms measure(const Plane& plane, const FinderMark& mark) {
+  const FinderLevels levels = levels_at(plane, mark);
   // Turned by 45 degrees, a row through the middle is longer by the root of two.
-  return {.module_px = std::max(mark.across, mark.down) / 7 / 1.2, .contrast = 255};
+  const double module = std::max(mark.across, mark.down) / 7 / 1.2;
+  return {.module_px = module,
+          .contrast = levels.outside - levels.middle,
+          .crispness = crispness_of(levels),
+          .glare = glare_around(plane, mark.middle, 14 * module, levels.outside)};
 }
 
 std::optional<Guidance> guidance_for(const Symptoms& symptoms) {
@@ -89,6 +122,15 @@ std::optional<Guidance> guidance_for(const Symptoms& symptoms) {
   if (symptoms.squeeze < least_squeeze) return Guidance::FaceIt;
   if (symptoms.crispness < least_crispness) return Guidance::HoldStill;
   return std::nullopt;
+}
+
+std::optional<Guidance> guidance_for_lone(const FinderMark& mark, const Symptoms& symptoms) {
+  const bool steady = mark.hits >= 3 && mark.hits > 0.5 * mark.down * 3 / 7;
+  if (!steady || symptoms.contrast < least_contrast) return std::nullopt;
+  if (symptoms.module_px < least_module)
+    return symptoms.crispness < most_far_crispness ? std::optional(Guidance::ComeCloser)
+                                                   : std::nullopt;
+  return symptoms.glare > most_glare ? std::optional(Guidance::TiltIt) : std::nullopt;
 }
 
 }  // namespace rackside

@@ -17,10 +17,14 @@ struct Symptoms {
 };
 
 [[nodiscard]] Symptoms measure(const Plane& plane, const Unread& unread);
-/// A lone finder pattern tells the size only.
-[[nodiscard]] Symptoms measure(const FinderMark& mark);
+/// The same from a lone finder pattern and what lies around it, but for the squeeze.
+[[nodiscard]] Symptoms measure(const Plane& plane, const FinderMark& mark);
 
 /// What would help most; none when nothing measured is out of order.
 [[nodiscard]] std::optional<Guidance> guidance_for(const Symptoms& symptoms);
+/// The same where no grid fits: only what cannot be mistaken, as print and boards look like finder
+/// patterns too.
+[[nodiscard]] std::optional<Guidance> guidance_for_lone(const FinderMark& mark,
+                                                        const Symptoms& symptoms);
 
 }  // namespace rackside

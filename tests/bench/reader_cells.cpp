@@ -7,9 +7,9 @@
 #include <cstdlib>
 
 #include "labels/reader/frame_reader.hpp"
-#include "tests/bench/peers.hpp"
 #include "tests/bench/processor_time.hpp"
 #include "tests/generators/cells.hpp"
+#include "tests/peers/peers.hpp"
 
 using namespace rackside;
 
@@ -37,8 +37,8 @@ void add_frame(Marks& marks, const tests::Cell& cell, tests::Random& random) {
   const double spent = bench::milliseconds_spent() - start;
   marks.milliseconds += spent;
   marks.worst = std::max(marks.worst, spent);
-  const bool zxing = bench::read_by_zxing(picture.image) == text;
-  const bool zbar = bench::read_by_zbar(picture.image).contains(text);
+  const bool zxing = tests::read_by_zxing(picture.image) == text;
+  const bool zbar = tests::read_by_zbar(picture.image).contains(text);
   marks.ours += ours;
   marks.zxing += zxing;
   marks.zbar += zbar;

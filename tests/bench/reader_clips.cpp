@@ -8,9 +8,9 @@
 #include <cstdlib>
 
 #include "labels/reader/frame_reader.hpp"
-#include "tests/bench/peers.hpp"
 #include "tests/bench/processor_time.hpp"
 #include "tests/generators/cells.hpp"
+#include "tests/peers/peers.hpp"
 
 using namespace rackside;
 
@@ -45,7 +45,7 @@ void row(double module_px, int version, int clips) {
       return reader.read(image, {}, [&] { return bench::milliseconds_spent() < limit; }).code() ==
              code;
     });
-    count(zxing, clip, [&](const GreyImage& image) { return bench::read_by_zxing(image) == text; });
+    count(zxing, clip, [&](const GreyImage& image) { return tests::read_by_zxing(image) == text; });
   }
   std::printf("V%d-H %4.1f px a module  ", version, module_px);
   for (const ByFrame& counts : {ours, zxing})

@@ -1,14 +1,16 @@
 // Looks for codes where there are none.
 //
-//   reader_false_codes [LAST PART, default 100] [FIRST PART] [FILE]
+//   reader_false_codes [LAST PART, default 100] [FIRST PART] [FILE] [SIDE in px, default 170]
 //
 // A part is 10,000 frames, its number the seed. What each part gave is added to FILE as one line,
-// and a part that stands there is not shown again: a long run can be ended and gone on with.
+// and a part that stands there is not shown again: a long run can be ended and gone on with. Each
+// SIDE needs a file of its own.
 //
 // Each picture is shown as a camera would show it, for ten frames: with fresh noise and in every
-// quarter turn; the reader has 3 ms of processor a frame for these small pictures and lets its ways
-// take turns, as in the kiosk. Prints how often each kind of picture gave a code that is not in it
-// (there should be none), and how many damaged labels were read all the same.
+// quarter turn; the reader has 3 ms of processor a frame for these small pictures (of another side,
+// in proportion to their area) and lets its ways take turns, as in the kiosk. Prints how often each
+// kind of picture gave a code that is not in it (there should be none), and how many damaged labels
+// were read all the same.
 
 #include <algorithm>
 #include <array>
@@ -33,7 +35,7 @@ constexpr std::array names{"noise",  "finders around chance", "print",       "ba
 
 constexpr int frames_each = 10;
 constexpr long frames_a_part = 10'000;
-constexpr double budget = 3;  // milliseconds
+constexpr double budget = 3;  // milliseconds, at the usual side
 
 // A quarter turn and some noise more: shown again by a hand and a sensor.
 GreyImage shown_again(const GreyImage& image, Random& random) {
@@ -57,8 +59,9 @@ struct Tally {
 using Tallies = std::array<Tally, rubbish_kinds>;
 
 void show(Tally& tally, RubbishPicture picture, FrameReader& reader, Random& random) {
+  const double part = static_cast<double>(picture.image.width) / rubbish_side;
   for (int frame = 0; frame < frames_each; ++frame) {
-    const double limit = bench::milliseconds_spent() + budget;
+    const double limit = bench::milliseconds_spent() + budget * part * part;
     const auto code =
         reader.read(picture.image, {}, [&] { return bench::milliseconds_spent() < limit; }).code();
     ++tally.frames;
@@ -67,13 +70,13 @@ void show(Tally& tally, RubbishPicture picture, FrameReader& reader, Random& ran
   }
 }
 
-Tallies run_part(long number) {
+Tallies run_part(long number, int side) {
   Random random(static_cast<std::uint64_t>(number));
   Tallies tallies;
   FrameReader reader;
   for (long i = 0; i < frames_a_part / frames_each; ++i) {
     const auto kind = static_cast<std::size_t>(i % rubbish_kinds);
-    show(tallies[kind], rubbish(static_cast<Rubbish>(kind), random), reader, random);
+    show(tallies[kind], rubbish(static_cast<Rubbish>(kind), random, side), reader, random);
   }
   return tallies;
 }
@@ -121,11 +124,12 @@ int main(int count, char** words) {
   const long last = count > 1 ? std::atol(words[1]) : 100;
   const long first = count > 2 ? std::atol(words[2]) : 1;
   const std::string file = count > 3 ? words[3] : "";
+  const int side = count > 4 ? std::atoi(words[4]) : rubbish_side;
   const auto known = parts_in(file);
   Tallies sum;
   for (long number = first; number <= last; ++number) {
     const bool shown = known.contains(number);
-    const Tallies part = shown ? known.at(number) : run_part(number);
+    const Tallies part = shown ? known.at(number) : run_part(number, side);
     if (!shown && !file.empty()) keep(file, number, part);
     add(sum, part);
   }

@@ -12,10 +12,10 @@
 #include "kiosk/camera/frame_change.hpp"
 #include "kiosk/frames/luma.hpp"
 #include "labels/reader/frame_reader.hpp"
-#include "tests/bench/peers.hpp"
 #include "tests/bench/processor_time.hpp"
 #include "tests/generators/cells.hpp"
 #include "tests/generators/drawn_symbols.hpp"
+#include "tests/peers/peers.hpp"
 
 using namespace rackside;
 
@@ -46,9 +46,9 @@ void row(const char* name, const std::vector<GreyImage>& images) {
         FrameReader{}.read(image, {}, [limit] { return bench::milliseconds_spent() < limit; }));
   });
   const Cost zxing =
-      cost(images, [](const GreyImage& image) { std::ignore = bench::read_by_zxing(image); });
+      cost(images, [](const GreyImage& image) { std::ignore = tests::read_by_zxing(image); });
   const Cost zbar =
-      cost(images, [](const GreyImage& image) { std::ignore = bench::read_by_zbar(image); });
+      cost(images, [](const GreyImage& image) { std::ignore = tests::read_by_zbar(image); });
   std::printf("%-34s %6.1f %6.1f   %6.1f %6.1f   %6.1f %6.1f\n", name, ours.median, ours.worst,
               zxing.median, zxing.worst, zbar.median, zbar.worst);
   std::fflush(stdout);

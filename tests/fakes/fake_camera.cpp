@@ -14,8 +14,14 @@ namespace {
 
 constexpr std::size_t buffer_bytes = 1 << 16;
 
+bool luma_first(std::uint32_t format) {
+  return format == V4L2_PIX_FMT_YUYV || format == V4L2_PIX_FMT_YVYU;
+}
+bool luma_second(std::uint32_t format) {
+  return format == V4L2_PIX_FMT_UYVY || format == V4L2_PIX_FMT_VYUY;
+}
 int bytes_a_pixel(std::uint32_t format) {
-  return format == V4L2_PIX_FMT_YUYV || format == V4L2_PIX_FMT_UYVY ? 2 : 1;
+  return luma_first(format) || luma_second(format) ? 2 : 1;
 }
 
 }  // namespace
@@ -52,7 +58,7 @@ void FakeCamera::show_grey(std::uint8_t grey) {
   const bool packed = bytes_a_pixel(format_.pixel_format) == 2;
   FakeFrame frame;
   for (int i = 0; i < format_.bytes_per_line * format_.height; ++i) {
-    const bool luma = !packed || (i % 2 == 0) == (format_.pixel_format == V4L2_PIX_FMT_YUYV);
+    const bool luma = !packed || (i % 2 == 0) == luma_first(format_.pixel_format);
     frame.bytes.push_back(luma ? grey : 77);
   }
   show(std::move(frame));

@@ -3,6 +3,7 @@
 
 #include <condition_variable>
 #include <mutex>
+#include <stdexcept>
 #include <vector>
 
 #include "kiosk/shell/intent_queue.hpp"
@@ -17,7 +18,7 @@ class Mailbox {
     changed_.notify_one();
   }};
 
-  /// The next result of this kind; others are passed over.
+  /// The next result of this kind; others are passed over. Throws when nothing comes any more.
   template <class Kind>
   Kind wait_for() {
     for (;;) {
@@ -28,7 +29,8 @@ class Mailbox {
           return result;
         }
       std::unique_lock lock(mutex_);
-      changed_.wait(lock, [this] { return woken_; });
+      if (!changed_.wait_for(lock, patience, [this] { return woken_; }))
+        throw std::runtime_error("the result that was waited for never came");
       woken_ = false;
       lock.unlock();
       for (kiosk::Intent& intent : queue.take()) intents_.push_back(std::move(intent));
@@ -36,6 +38,8 @@ class Mailbox {
   }
 
  private:
+  static constexpr std::chrono::seconds patience{60};  // with a sanitizer on a busy machine
+
   std::mutex mutex_;
   std::condition_variable changed_;
   bool woken_ = false;

@@ -137,6 +137,14 @@ void TableKiosk::run(const kiosk::Effect& effect) {
       const auto kept = table.pin.set(e.pin);
       table.does(kiosk::PinKept{kept ? std::nullopt : std::optional(kept.error())});
     }
+    void operator()(const kiosk::FindFiles&) const {
+      table.does(kiosk::FilesFound{table.record_files});
+    }
+    void operator()(const kiosk::ReadFile& e) const {
+      table.does(kiosk::FileLookedInto{e.path, table.record_counts});
+    }
+    void operator()(const kiosk::WriteFile&) const { table.writes_a_file = true; }
+    void operator()(const kiosk::StopWriting&) const { table.writes_a_file = false; }
     void operator()(const kiosk::Quit&) const { table.has_quit = true; }
   };
   std::visit(Run{*this}, effect);

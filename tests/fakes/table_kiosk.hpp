@@ -52,6 +52,9 @@ class TableKiosk {
   std::vector<kiosk::PrintLabels> labels_wanted;
   Result<std::string> label_outcome = "1 label on 1 page: labels.pdf.";
   kiosk::PrintersFound printers{{"rack-room-labels", "office"}, {"a4-5x13", "roll-62x29"}, {}};
+  std::vector<kiosk::RecordFile> record_files;  // that are found
+  Result<kiosk::RecordCounts> record_counts;    // what is in whichever is looked into
+  bool writes_a_file = false;
   std::optional<Error> settings_not_kept;  // the answer of the settings file
 
  private:

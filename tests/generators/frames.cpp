@@ -29,7 +29,7 @@ struct Print {
   const Modules& modules;
   const Scene& scene;
   Glare glare;
-  double shade_angle;
+  Point shade;  // the way in which light is lost, of length 1
 
   [[nodiscard]] bool ink(double x, double y) const {
     const auto dark = [&](double px, double py) {
@@ -43,8 +43,7 @@ struct Print {
   [[nodiscard]] double level(double x, double y) const {
     const double middle = 128, half = scene.contrast / 2, side = modules.side;
     double value = ink(x, y) ? middle - half : middle + half;
-    const double across =
-        (x / side - 0.5) * std::cos(shade_angle) + (y / side - 0.5) * std::sin(shade_angle);
+    const double across = (x / side - 0.5) * shade.x + (y / side - 0.5) * shade.y;
     value *= 1 - scene.shading * std::clamp(across + 0.5, 0.0, 1.0);
     if (glare.diameter <= 0) return value;
     const double distance = std::hypot(x - glare.x, y - glare.y) - glare.diameter / 2;
@@ -91,7 +90,8 @@ Picture take(const Print& print, const Pose& pose, double smear_angle, const Lig
 std::vector<Picture> film(const Modules& modules, const Scene& scene, int count, Random& random) {
   const double turn = 2 * std::numbers::pi, side = modules.side;
   const Glare glare{uniform(random, 0, side), uniform(random, 0, side), scene.glare * side};
-  const Print print{modules, scene, glare, uniform(random, 0, turn)};
+  const double shade_angle = uniform(random, 0, turn);
+  const Print print{modules, scene, glare, {std::cos(shade_angle), std::sin(shade_angle)}};
   Hand hand{uniform(random, 0, turn), uniform(random, 0, turn), uniform(random, 0, turn),
             uniform(random, -scene.off_middle, scene.off_middle),
             uniform(random, -scene.off_middle, scene.off_middle)};

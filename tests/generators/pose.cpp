@@ -33,16 +33,12 @@ Vector turned(const Vector& v, double angle) {
           v[0] * std::sin(angle) + v[1] * std::cos(angle), v[2]};
 }
 
-Point rolled(const Point& p, double angle) {
-  return {p.x * std::cos(angle) - p.y * std::sin(angle),
-          p.x * std::sin(angle) + p.y * std::cos(angle)};
-}
-
 }  // namespace
 
 Pose::Pose(const Scene& scene, double side, const Hand& hand)
     : middle_{scene.width / 2.0 + hand.x, scene.height / 2.0 + hand.y},
-      roll_(hand.roll),
+      roll_cos_(std::cos(hand.roll)),
+      roll_sin_(std::sin(hand.roll)),
       focal_(scene.width / 2.0 / std::tan(half_view)),
       distance_(focal_ * scene.module_mm / scene.module_px),
       module_mm_(scene.module_mm),
@@ -54,6 +50,7 @@ Pose::Pose(const Scene& scene, double side, const Hand& hand)
     Vector axis{};
     axis[i] = 1;
     axes_[i] = turned(tilted(axis, hand.tilt_axis, tilt), hand.turn);
+    eye_[i] = -distance_ * axes_[i][2];
   }
 }
 
@@ -76,19 +73,17 @@ std::optional<Point> Pose::on_surface(const Vector& from, const Vector& along) c
 
 std::optional<Point> Pose::label_point(Point pixel) const {
   const Vector ray{(pixel.x - middle_.x) / focal_, (pixel.y - middle_.y) / focal_, 1};
-  const Vector eye{0, 0, -distance_};
-  const Vector from{dot(eye, axes_[0]), dot(eye, axes_[1]), dot(eye, axes_[2])};
   const Vector along{dot(ray, axes_[0]), dot(ray, axes_[1]), dot(ray, axes_[2])};
-  const auto hit = on_surface(from, along);
+  const auto hit = on_surface(eye_, along);
   if (!hit) return std::nullopt;
-  const Point flat = rolled(*hit, -roll_);
+  const Point flat{hit->x * roll_cos_ + hit->y * roll_sin_,
+                   hit->y * roll_cos_ - hit->x * roll_sin_};
   return Point{flat.x / module_mm_ + half_side_, flat.y / module_mm_ + half_side_};
 }
 
 Point Pose::picture_point(Point modules) const {
-  const Point flat =
-      rolled({(modules.x - half_side_) * module_mm_, (modules.y - half_side_) * module_mm_}, roll_);
-  Vector place{flat.x, flat.y, 0};
+  const Point flat{(modules.x - half_side_) * module_mm_, (modules.y - half_side_) * module_mm_};
+  Vector place{flat.x * roll_cos_ - flat.y * roll_sin_, flat.x * roll_sin_ + flat.y * roll_cos_, 0};
   if (radius_ > 0) {
     const double angle = place[0] / radius_;
     place = {radius_ * std::sin(angle), place[1], radius_ * (1 - std::cos(angle))};

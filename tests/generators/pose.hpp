@@ -34,8 +34,9 @@ class Pose {
   [[nodiscard]] std::optional<Point> on_surface(const Vector& from, const Vector& along) const;
 
   std::array<Vector, 3> axes_;  // of the label, as the camera sees them
+  Vector eye_;                  // the camera, as the label sees it
   Point middle_;                // of the label in the picture
-  double roll_, focal_, distance_, module_mm_, radius_, half_side_, reach_;
+  double roll_cos_, roll_sin_, focal_, distance_, module_mm_, radius_, half_side_, reach_;
 };
 
 }  // namespace rackside::tests

@@ -9,8 +9,6 @@
 namespace rackside::tests {
 namespace {
 
-constexpr int side = 170;  // px
-
 int below(Random& random, int limit) {
   return static_cast<int>(random() % static_cast<std::uint64_t>(limit));
 }
@@ -18,7 +16,7 @@ double uniform(Random& random, double low, double high) {
   return std::uniform_real_distribution(low, high)(random);
 }
 
-GreyImage noise(Random& random) {
+GreyImage noise(Random& random, int side) {
   Light light(side, side, 128);
   for (float& value : light.value) value = static_cast<float>(below(random, 256));
   blur(light, uniform(random, 0, 4));
@@ -110,23 +108,23 @@ Modules nearly_ours(Random& random) {
   return symbol_of(text, 1 + below(random, 2));
 }
 
-Scene close_up(Random& random, const Modules& modules) {
+Scene close_up(Random& random, const Modules& modules, int side) {
   Scene scene{.width = side, .height = side, .off_middle = 5};
-  scene.module_px = uniform(random, 2.2, 0.8 * side / (modules.side + 4));
+  scene.module_px = uniform(random, 2.2, std::max(2.3, 0.8 * side / (modules.side + 4)));
   scene.tilt = uniform(random, 0, 50);
   scene.blur = uniform(random, 0, 0.4) * scene.module_px;
   scene.noise = uniform(random, 1, 25);
   return scene;
 }
 
-GreyImage seen(const Modules& modules, Random& random) {
-  return photograph(modules, close_up(random, modules), random).image;
+GreyImage seen(const Modules& modules, Random& random, int side) {
+  return photograph(modules, close_up(random, modules, side), random).image;
 }
 
-RubbishPicture damaged(Random& random) {
+RubbishPicture damaged(Random& random, int side) {
   const Code code = random_code(random);
   const Modules modules = symbol_of(std::string(code.text()), 1 + below(random, 2));
-  Scene scene = close_up(random, modules);
+  Scene scene = close_up(random, modules, side);
   scene.noise = uniform(random, 10, 90);
   scene.motion = uniform(random, 0, 3) * scene.module_px;
   scene.glare = uniform(random, 0, 0.9);
@@ -136,21 +134,21 @@ RubbishPicture damaged(Random& random) {
 
 }  // namespace
 
-RubbishPicture rubbish(Rubbish kind, Random& random) {
+RubbishPicture rubbish(Rubbish kind, Random& random, int side) {
   switch (kind) {
-    case Rubbish::Noise: return {noise(random), {}};
-    case Rubbish::Blocks: return {seen(finders_around_chance(random), random), {}};
+    case Rubbish::Noise: return {noise(random, side), {}};
+    case Rubbish::Blocks: return {seen(finders_around_chance(random), random, side), {}};
     case Rubbish::Print: {
       Light light(side, side, 210);
       scatter(light, uniform(random, 0.3, 1), random);
       blur(light, uniform(random, 0, 1.5));
       return {expose(light, uniform(random, 1, 20), random), {}};
     }
-    case Rubbish::Bars: return {seen(bars(random), random), {}};
-    case Rubbish::Matrix: return {seen(matrix(random), random), {}};
-    case Rubbish::ForeignLabel: return {seen(foreign(random), random), {}};
-    case Rubbish::NearlyOurs: return {seen(nearly_ours(random), random), {}};
-    case Rubbish::Damaged: return damaged(random);
+    case Rubbish::Bars: return {seen(bars(random), random, side), {}};
+    case Rubbish::Matrix: return {seen(matrix(random), random, side), {}};
+    case Rubbish::ForeignLabel: return {seen(foreign(random), random, side), {}};
+    case Rubbish::NearlyOurs: return {seen(nearly_ours(random), random, side), {}};
+    case Rubbish::Damaged: return damaged(random, side);
   }
   return {};
 }

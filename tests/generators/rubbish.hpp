@@ -19,6 +19,9 @@ struct RubbishPicture {
   std::optional<Code> code;  // of a damaged label: reading it is no mistake
 };
 
-[[nodiscard]] RubbishPicture rubbish(Rubbish kind, Random& random);
+inline constexpr int rubbish_side = 170;  // px
+
+/// `side`: of the picture, px. Labels fill most of it, at 2.2 px a module or more.
+[[nodiscard]] RubbishPicture rubbish(Rubbish kind, Random& random, int side = rubbish_side);
 
 }  // namespace rackside::tests

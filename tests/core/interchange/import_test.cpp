@@ -1,4 +1,6 @@
-#include "core/interchange/import.hpp"
+#include "core/interchange/take_over.hpp"
+
+#include <fmt/format.h>
 
 #include "tests/core/interchange/files.hpp"
 
@@ -181,4 +183,33 @@ TEST_CASE("what was taken back in the log does not come back with the file") {
   retraction.details = Retracted{first.drafts.back().id};
   REQUIRE(keeper.log.append({retraction}, {}));
   CHECK(keeper.import(two_animals, events).events == 0);
+}
+
+TEST_CASE("an import that was stopped goes on when the same files are imported again") {
+  std::string rows;
+  for (int i = 0; i < 5'000; ++i)
+    rows += fmt::format("2034-03-{:02}T{:02}:{:02}+00:00,op-1,misted,,,,,,,,,\n", 1 + i / 1440,
+                        i / 60 % 24, i % 60);
+  Keeper whole;
+  whole.import(two_animals, event_row(rows));
+
+  Keeper keeper;
+  const auto plan = keeper.plan(two_animals, event_row(rows)).value();
+  const auto written = take_over_part(plan, 0, keeper.log, keeper.clock).value();
+  CHECK(written == import_part);
+  CHECK(keeper.events().size() == import_part);
+  const auto again = keeper.plan(two_animals, event_row(rows)).value();
+  CHECK(again.drafts.size() == plan.drafts.size() - written);
+  std::size_t parts = 0;
+  REQUIRE(take_over(again, keeper.log, keeper.clock, [&](std::size_t) { ++parts; }));
+  CHECK(parts == 2);
+  CHECK(keeper.export_files().events == whole.export_files().events);
+}
+
+TEST_CASE("which file it is, is told by its columns") {
+  CHECK(kind_of_file(two_animals) == FileKind::Animals);
+  CHECK(kind_of_file(event_row("")) == FileKind::Events);
+  CHECK(kind_of_file("\xEF\xBB\xBFwhen, event ,animal\n") == FileKind::Events);
+  CHECK(kind_of_file("") == FileKind::Animals);
+  CHECK(kind_of_file("\xFF\xFE") == FileKind::Animals);
 }

@@ -2,6 +2,7 @@
 
 #include "tests/fakes/scripted_frames.hpp"
 #include "tests/frame.hpp"
+#include "tests/generators/drawn_symbols.hpp"
 #include "tests/generators/frames.hpp"
 
 using namespace rackside;
@@ -70,6 +71,27 @@ TEST_CASE("a label before the camera is told once, with a wake-up") {
   const auto news = setup.news_of(shown.image, shown.image, shown.image);
   CHECK(all_of<CodeShown>(news) == std::vector{CodeShown{shown.code, 1}});
   CHECK(setup.wakes >= 1);
+}
+
+TEST_CASE("a label shown again after it has left is told again") {
+  Setup setup;
+  const auto shown = label(5);
+  auto news = setup.news_of(shown.image, nothing());
+  std::this_thread::sleep_for(ViewLimits{}.absence + milliseconds{100});
+  const auto later = setup.news_of(nothing(), shown.image, shown.image);
+  news.insert(news.end(), later.begin(), later.end());
+  CHECK(all_of<CodeShown>(news) == std::vector{CodeShown{shown.code, 1}, CodeShown{shown.code, 1}});
+}
+
+TEST_CASE(
+    "of two labels before the camera the one nearest to the aim is told, and that there are two") {
+  Setup setup;
+  tests::Random random(6);
+  const Code aimed = tests::random_code(random), beside = tests::random_code(random);
+  tests::Sheet sheet(640, 480);
+  sheet.put(tests::symbol_of(std::string(aimed.text()), 1), 260, 180, 4);
+  sheet.put(tests::symbol_of(std::string(beside.text()), 1), 400, 190, 4);
+  CHECK(all_of<CodeShown>(setup.news_of(sheet.image())) == std::vector{CodeShown{aimed, 2}});
 }
 
 TEST_CASE("the view has the newest frame, the box and what was read in it") {

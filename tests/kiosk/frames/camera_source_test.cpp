@@ -37,9 +37,9 @@ struct Setup {
 }  // namespace
 
 TEST_CASE("luma is taken from every format that a camera may agree to") {
-  for (const std::uint32_t format :
-       {V4L2_PIX_FMT_GREY, V4L2_PIX_FMT_YUYV, V4L2_PIX_FMT_YUV420, V4L2_PIX_FMT_YVU420,
-        V4L2_PIX_FMT_NV12, V4L2_PIX_FMT_NV21, V4L2_PIX_FMT_UYVY}) {
+  for (const std::uint32_t format : {V4L2_PIX_FMT_GREY, V4L2_PIX_FMT_YUYV, V4L2_PIX_FMT_YUV420,
+                                     V4L2_PIX_FMT_YVU420, V4L2_PIX_FMT_NV12, V4L2_PIX_FMT_NV21,
+                                     V4L2_PIX_FMT_YVYU, V4L2_PIX_FMT_UYVY, V4L2_PIX_FMT_VYUY}) {
     Setup setup({format});
     CHECK(setup.next_grey() == -1);
     setup.camera.show_grey(90);
@@ -52,6 +52,29 @@ TEST_CASE("a camera without a usable format says so") {
   const auto frame = setup.source.next(soon);
   REQUIRE_FALSE(frame);
   CHECK(frame.error().kind == ErrorKind::Broken);
+}
+
+TEST_CASE("luma stands where the packing says, whatever the colours beside it") {
+  const auto two_by_one = [](std::uint32_t format, std::vector<std::uint8_t> bytes) {
+    const auto image = luma_of({format, 2, 1, static_cast<int>(bytes.size())}, bytes);
+    REQUIRE(image);
+    return image->pixels;
+  };
+  // Kernel documentation, "Packed YUV formats" and "Semi-planar YUV formats": the order of bytes.
+  const std::vector<std::uint8_t> luma{10, 20};
+  CHECK(two_by_one(V4L2_PIX_FMT_YUYV, {10, 1, 20, 2}) == luma);
+  CHECK(two_by_one(V4L2_PIX_FMT_YVYU, {10, 2, 20, 1}) == luma);
+  CHECK(two_by_one(V4L2_PIX_FMT_UYVY, {1, 10, 2, 20}) == luma);
+  CHECK(two_by_one(V4L2_PIX_FMT_VYUY, {2, 10, 1, 20}) == luma);
+  CHECK(two_by_one(V4L2_PIX_FMT_GREY, {10, 20}) == luma);
+  CHECK_FALSE(has_luma(V4L2_PIX_FMT_RGB24));
+}
+
+TEST_CASE("of two formats that a camera offers the one with its luma in the open is taken") {
+  Setup setup({V4L2_PIX_FMT_MJPEG, V4L2_PIX_FMT_YUYV});
+  CHECK(setup.next_grey() == -1);
+  setup.camera.show_grey(90);
+  CHECK(setup.next_grey() == 90);
 }
 
 TEST_CASE("of frames that wait only the latest is given") {
@@ -100,6 +123,21 @@ TEST_CASE("an unplugged camera is missed, and used again as soon as it is back")
   CHECK(setup.next_grey() == -1);
   setup.camera.show_grey(80);
   CHECK(setup.next_grey() == 80);
+}
+
+TEST_CASE("a camera unplugged and plugged in again and again is used each time") {
+  Setup setup;
+  for (int round = 1; round <= 5; ++round) {
+    CHECK(setup.next_grey() == -1);
+    const auto grey = static_cast<std::uint8_t>(10 * round);
+    setup.camera.show_grey(grey);
+    CHECK(setup.next_grey() == grey);
+    setup.camera.unplug();
+    CHECK_FALSE(setup.source.next(soon));
+    setup.camera.plug_in();
+    CHECK(setup.camera.mapped == setup.camera.unmapped);
+  }
+  CHECK(setup.camera.opened == 5);
 }
 
 TEST_CASE("another camera behind the same path, with another size, is used as well") {

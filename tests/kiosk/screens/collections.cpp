@@ -1,5 +1,7 @@
 #include "tests/kiosk/screens/collections.hpp"
 
+#include <cmath>
+
 #include "tests/generators/events.hpp"
 #include "tests/kiosk/screens/hall.hpp"
 
@@ -173,6 +175,19 @@ const std::vector<Situation>& situations() {
       {"tub",
        [] {
          Shelf shelf;
+         shelf.open_with_forecast();
+         return shelf.kiosk.model();
+       }},
+      {"tub_warmth",
+       [] {
+         Shelf shelf;
+         constexpr int days = 35;
+         shelf.kiosk.clock.advance(-std::chrono::hours{24 * days});
+         for (int i = 0; i < days; ++i) {
+           shelf.kiosk.sets(TemperatureRead{Celsius{24 + 3 * std::sin(i / 5.0)}, ""});
+           shelf.kiosk.clock.advance(std::chrono::hours{24});
+         }
+         shelf.kiosk.start();
          shelf.open_with_forecast();
          return shelf.kiosk.model();
        }},
@@ -398,6 +413,32 @@ const std::vector<Situation>& situations() {
              shelf_eye, sight,
              {"/dev/v4l/by-id/usb-A-video-index0", "/dev/v4l/by-id/usb-B-video-index0",
               "/dev/v4l/by-id/usb-C-video-index0"});
+       }},
+      {"bring_in",
+       [] {
+         Shelf shelf;
+         for (int i = 0; i < 14; ++i)
+           shelf.kiosk.record_files.push_back(
+               {"/media/x/" + std::to_string(i),
+                i == 1 ? std::string(longest) + ".csv" : "animals.csv", i == 2 ? longest : "BLUE"});
+         return shelf.show(ScreenName::BringIn);
+       }},
+      {"bring_in_none", [] { return Shelf{}.show(ScreenName::BringIn); }},
+      {"bring_in_counted",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.record_files = {{"/media/x/animals.csv", "animals.csv", "BLUE"}};
+         shelf.kiosk.record_counts = kiosk::RecordCounts{2'000, 1'998, 0, 12};
+         shelf.kiosk.does(kiosk::Show{ScreenName::BringIn});
+         shelf.kiosk.does(kiosk::LookInto{"/media/x/animals.csv"});
+         return shelf.kiosk.model();
+       }},
+      {"bring_in_writing",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::Show{ScreenName::BringIn});
+         shelf.kiosk.does(kiosk::PartBroughtIn{{124'000, 500'000}});
+         return shelf.kiosk.model();
        }},
       {"new_tubs", [] { return Shelf{}.show(ScreenName::NewTubs); }},
       {"new_tubs_filled",

@@ -5,6 +5,7 @@
 #include "core/clock/system_clock.hpp"
 #include "core/clock/system_ids.hpp"
 #include "core/store/sqlite_log.hpp"
+#include "kiosk/shell/record_files.hpp"
 #include "tests/fakes/fake_pin_keeper.hpp"
 #include "tests/fakes/mailbox.hpp"
 #include "tests/fakes/temporary_folder.hpp"
@@ -44,10 +45,12 @@ struct Machine {
       labels = contents;
       return outcome;
     };
-    runner.emplace(EffectRunner::Needs{
-        std::move(writing), std::move(reading), clock, ids, mailbox.queue, eye,
-        [](const Settings&) { return Result<void>{}; }, print, [] { return PrintersFound{}; },
-        std::make_unique<FakePinKeeper>(), [] {}});
+    runner.emplace(
+        EffectRunner::Needs{std::move(writing), std::move(reading), clock, ids, mailbox.queue, eye,
+                            [](const Settings&) { return Result<void>{}; }, print,
+                            [] { return PrintersFound{}; }, std::make_unique<FakePinKeeper>(),
+                            [] {}, [this] { return RecordFiles(folder / "log.db", {}).find(); },
+                            std::make_unique<SystemIds>(clock)});
     runner->run(SaveDrafts{{draft(1, AnimalAdded{.key = "a"})}});
   }
 };
@@ -111,4 +114,34 @@ TEST_CASE("labels that could not be printed leave the batch in the log and say s
   REQUIRE_FALSE(printed.outcome);
   CHECK(printed.outcome.error().sentence ==
         "There is no printer. The tubs are in the log; their labels can be printed later.");
+}
+
+TEST_CASE("a file is looked into without a trace, then brought in, and its tubs are told") {
+  Machine machine;
+  std::filesystem::create_directories(machine.folder / "bring-in");
+  write_file(machine.folder / "bring-in/animals.csv",
+             "animal,species,rack\nb,Omothymus violaceopes,C\nc,Omothymus violaceopes,C\n");
+  machine.runner->run(FindFiles{});
+  const auto files = machine.mailbox.wait_for<FilesFound>().files;
+  REQUIRE(files.size() == 1);
+  machine.runner->run(ReadFile{files[0].path});
+  CHECK(machine.mailbox.wait_for<FileLookedInto>().counts.value() == RecordCounts{2, 2, 0, 0});
+  machine.runner->run(WriteFile{files[0].path});
+  const auto brought = machine.mailbox.wait_for<BroughtIn>();
+  CHECK(brought.so_far == WrittenSoFar{4, 4});
+  CHECK(brought.tubs.size() == 2);
+  machine.runner->run(ReadFile{files[0].path});
+  CHECK(machine.mailbox.wait_for<FileLookedInto>().counts.value() == RecordCounts{0, 0, 0, 2});
+}
+
+TEST_CASE(
+    "a stick that was pulled out, and a file that is none of ours, say so and write nothing") {
+  Machine machine;
+  machine.runner->run(ReadFile{(machine.folder / "gone.csv").string()});
+  CHECK_FALSE(machine.mailbox.wait_for<FileLookedInto>().counts);
+  write_file(machine.folder / "bills.csv", "invoice,amount\n1,2\n");
+  machine.runner->run(ReadFile{(machine.folder / "bills.csv").string()});
+  CHECK(machine.mailbox.wait_for<FileLookedInto>().counts.error().kind == ErrorKind::BadInput);
+  machine.runner->run(WriteFile{(machine.folder / "bills.csv").string()});
+  CHECK(machine.mailbox.wait_for<BroughtIn>().problem);
 }

@@ -35,6 +35,28 @@ std::optional<Guidance> usual_guidance(const Scene& scene) {
       said, {}, [&](const auto& guidance) { return std::ranges::count(said, guidance); });
 }
 
+// What the reader says about the frames of a scene that it cannot read.
+struct Said {
+  int unread = 0;
+  std::vector<Guidance> words;
+
+  [[nodiscard]] auto times(Guidance guidance) const { return std::ranges::count(words, guidance); }
+  [[nodiscard]] auto total() const { return std::ssize(words); }
+};
+
+Said said_about(const Scene& scene, int frames) {
+  Random random(8);
+  Said said;
+  for (int i = 0; i < frames; ++i) {
+    const auto picture =
+        photograph(symbol_of(std::string(random_code(random).text()), 1), scene, random);
+    const Reading reading = FrameReader{}.read(picture.image, {}, [] { return true; });
+    said.unread += !reading.code();
+    if (reading.guidance) said.words.push_back(*reading.guidance);
+  }
+  return said;
+}
+
 }  // namespace
 
 TEST_CASE("what is measured on a symbol is what it was drawn with") {
@@ -67,18 +89,25 @@ TEST_CASE("guidance has three words at most") {
 }
 
 TEST_CASE("a label that is too far away to be read makes the reader say so") {
-  Random random(8);
-  int unread = 0, closer = 0;
-  for (int i = 0; i < 12; ++i) {
-    const auto picture = photograph(symbol_of(std::string(random_code(random).text()), 1),
-                                    tub_in_hand(2, 1), random);
-    const Reading reading = FrameReader{}.read(picture.image, {}, [] { return true; });
-    if (reading.code()) continue;
-    ++unread;
-    closer += reading.guidance == Guidance::ComeCloser;
-  }
-  REQUIRE(unread > 6);
-  CHECK(closer * 3 > unread);  // in the others clutter outshines it, or nothing is found
+  const Said said = said_about(tub_in_hand(2, 1), 12);
+  REQUIRE(said.unread > 6);
+  CHECK(said.times(Guidance::ComeCloser) * 3 > said.unread);  // the others are not found at all
+  CHECK(said.times(Guidance::ComeCloser) == said.total());
+}
+
+TEST_CASE("a label under a glare too large to be read makes the reader say so") {
+  Scene scene = tub_in_hand(4, 1);
+  scene.glare = 0.8;
+  const Said said = said_about(scene, 16);
+  REQUIRE(said.unread > 6);
+  CHECK(said.times(Guidance::TiltIt) * 4 > said.unread * 3);
+  CHECK(said.times(Guidance::TiltIt) + 1 >= said.total());
+}
+
+TEST_CASE("a cluttered view without a label hardly ever gets words") {
+  const Said said = said_about({.module_px = 0.01}, 24);
+  CHECK(said.unread == 24);
+  CHECK(said.total() <= 4);
 }
 
 TEST_CASE("a label that is read needs no guidance, and an empty view gets none") {

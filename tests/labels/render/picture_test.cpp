@@ -1,7 +1,3 @@
-#include <zbar.h>
-
-#include <set>
-
 #include "core/file/save_file.hpp"
 #include "labels/proof/label_proof.hpp"
 #include "labels/reader/symbol_reader.hpp"
@@ -11,6 +7,7 @@
 #include "tests/fakes/temporary_folder.hpp"
 #include "tests/frame.hpp"
 #include "tests/labels/render/labels_for_tests.hpp"
+#include "tests/peers/peers.hpp"
 
 using namespace rackside;
 using namespace rackside::tests;
@@ -18,20 +15,6 @@ using namespace rackside::tests;
 namespace {
 
 const PangoText text;
-
-// An independent reader: another author, another algorithm.
-std::set<std::string> read_by_zbar(const GreyImage& image) {
-  zbar::ImageScanner scanner;
-  scanner.set_config(zbar::ZBAR_NONE, zbar::ZBAR_CFG_ENABLE, 0);
-  scanner.set_config(zbar::ZBAR_QRCODE, zbar::ZBAR_CFG_ENABLE, 1);
-  zbar::Image picture(static_cast<unsigned>(image.width), static_cast<unsigned>(image.height),
-                      "Y800", image.pixels.data(), image.pixels.size());
-  scanner.scan(picture);
-  std::set<std::string> texts;
-  for (auto symbol = picture.symbol_begin(); symbol != picture.symbol_end(); ++symbol)
-    texts.insert(symbol->get_data());
-  return texts;
-}
 
 bool our_reader_finds(const GreyImage& image, const Code& code) {
   for (const Sighting& sighting : read_symbols(image))

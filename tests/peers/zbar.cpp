@@ -1,8 +1,8 @@
 #include <zbar.h>
 
-#include "tests/bench/peers.hpp"
+#include "tests/peers/peers.hpp"
 
-namespace rackside::bench {
+namespace rackside::tests {
 
 std::set<std::string> read_by_zbar(const GreyImage& image) {
   zbar::ImageScanner scanner;
@@ -17,4 +17,4 @@ std::set<std::string> read_by_zbar(const GreyImage& image) {
   return texts;
 }
 
-}  // namespace rackside::bench
+}  // namespace rackside::tests

@@ -2,9 +2,9 @@
 
 #include <exception>
 
-#include "tests/bench/peers.hpp"
+#include "tests/peers/peers.hpp"
 
-namespace rackside::bench {
+namespace rackside::tests {
 
 std::string read_by_zxing(const GreyImage& image) {
   try {
@@ -17,4 +17,4 @@ std::string read_by_zxing(const GreyImage& image) {
   }
 }
 
-}  // namespace rackside::bench
+}  // namespace rackside::tests
