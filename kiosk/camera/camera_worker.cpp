@@ -81,7 +81,7 @@ void CameraWorker::one_frame() {
   sleep_until(start + pace_.interval);
 }
 
-void CameraWorker::look_at(std::shared_ptr<const GreyImage> frame) {
+void CameraWorker::look_at(const std::shared_ptr<const GreyImage>& frame) {
   CameraView view{.source = source_->name(), .picture = frame};
   Aim aim;
   {

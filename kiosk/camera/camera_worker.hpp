@@ -45,7 +45,7 @@ class CameraWorker {
 
   void run();
   void one_frame();
-  void look_at(std::shared_ptr<const GreyImage> frame);
+  void look_at(const std::shared_ptr<const GreyImage>& frame);
   void announce(const Reading& reading);
   void source_failed(const Error& why);
   void publish(CameraView view, std::vector<CameraNews> news);

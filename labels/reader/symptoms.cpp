@@ -8,7 +8,7 @@
 namespace rackside {
 namespace {
 
-// Where the share read by one frame falls below nine in ten on synthetic frames (reading.md).
+// Where labels begin to be missed, on synthetic frames (reading.md).
 constexpr double least_module = 2.5;
 constexpr double least_contrast = 25;
 constexpr double least_crispness = 0.75;

@@ -53,6 +53,16 @@ Labelled label(std::uint64_t seed) {
   return {code, tests::photograph(tests::symbol_of(std::string(code.text()), 1), {}, random).image};
 }
 
+// A label of so little contrast that one looks like another to who compares the frames' brightness.
+GreyImage faint(std::uint64_t seed) {
+  tests::Random random(seed);
+  tests::Sheet sheet(640, 480);
+  sheet.put(tests::symbol_of(std::string(tests::random_code(random).text()), 1), 270, 190, 4);
+  GreyImage image = sheet.image();
+  for (auto& pixel : image.pixels) pixel = static_cast<std::uint8_t>(100 + pixel / 28);
+  return image;
+}
+
 GreyImage nothing() { return {640, 480, std::vector<std::uint8_t>(640 * 480, 128)}; }
 
 template <class News>
@@ -144,6 +154,26 @@ TEST_CASE("the aim can be moved while the worker runs") {
   CHECK(all_of<CodeShown>(setup.news_of(shown.image)).size() == 1);
 }
 
-TEST_CASE("a worker ends at once while its source waits") {
-  for (int i = 0; i < 20; ++i) Setup setup;
+TEST_CASE("a worker ends at once, whether it has just begun or its source waits") {
+  const auto start = std::chrono::steady_clock::now();
+  for (int i = 0; i < 20; ++i) {
+    Setup setup;
+    if (i % 2) setup.script->wait_until_taken();
+  }
+  CHECK(std::chrono::steady_clock::now() - start < milliseconds{9'000});  // it would wait 10 s each
+}
+
+TEST_CASE("a frame that differs from the last by less than noise is not read again") {
+  Setup setup;
+  const GreyImage first = faint(8), second = faint(9);
+  FrameChange change;
+  REQUIRE(change.differs(first));
+  REQUIRE_FALSE(change.differs(second));
+  const auto always = [] { return true; };
+  const auto code = FrameReader{}.read(first, {}, always).code();
+  REQUIRE(code);
+  REQUIRE(FrameReader{}.read(second, {}, always).code() != code);
+  const auto news = setup.news_of(first, second, second);
+  CHECK(all_of<CodeShown>(news) == std::vector{CodeShown{*code, 1}});
+  CHECK(setup.worker->view().code == code);
 }
