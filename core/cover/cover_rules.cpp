@@ -76,7 +76,7 @@ std::string not_your_days(const CoverBook& book, const Person& person, Day day, 
     return fmt::format("Your cover begins on {}. Ask the keeper before you go on.",
                        long_day_words(next->from, dates));
   const Cover* last = book.last_begun(day, person.name);
-  if (last == nullptr || last->last_day() <= person.added.moment.day()) return {};
+  if (last == nullptr || last->last_day() < person.added.moment.day()) return {};
   return fmt::format("Your cover ended on {}. Ask the keeper before you go on.",
                      long_day_words(last->last_day(), dates));
 }

@@ -48,7 +48,7 @@ struct Words {
   }
   std::string operator()(const AskWrong&) const { return "what is wrong?"; }
   std::string operator()(const AskPrey&) const { return "instead of it"; }
-  std::string operator()(const AskStandIn&) const { return "who stands in?"; }
+  std::string operator()(const AskStandIn&) const { return "stand-in"; }
 };
 
 struct Known {

@@ -140,8 +140,7 @@ Effects on_cover_event(Model& model, const Event& event) {
     model.cover_page.shown = event.id;
     Effects effects = open_cover(model);
     tell(model, Tone::Done,
-         fmt::format("Saved: {} stands in {}. Print the sheet: their badge is on it.", planned->who,
-                     cover_words(*model.cover.cover(event.id), dates_of(model))));
+         fmt::format("Saved: {} stands in. Print the sheet: their badge is on it.", planned->who));
     return effects;
   }
   if (const auto* ended = std::get_if<CoverEnded>(&event.details)) {

@@ -9,7 +9,7 @@ namespace {
 std::vector<KeyRow> cover_keys(const CoverView& view) {
   std::vector<KeyRow> keys;
   if (view.shown) {
-    keys.push_back({view.printing ? "printing ..." : "print sheet", PrintCover{}, Weight::First});
+    keys.push_back({view.printing ? "printing" : "print", PrintCover{}, Weight::First});
     keys.push_back({view.end_word, EndCover{}});
   }
   keys.push_back({view.shown ? "plan more" : "plan a cover", Show{ScreenName::NewCover},
@@ -22,7 +22,7 @@ std::vector<KeyRow> cover_keys(const CoverView& view) {
 std::vector<KeyRow> return_keys(const ReturnView& view) {
   std::vector<KeyRow> keys;
   if (view.ready)
-    keys.push_back({view.printing ? "printing ..." : "print report", PrintCover{}, Weight::First});
+    keys.push_back({view.printing ? "printing" : "print", PrintCover{}, Weight::First});
   if (view.more) keys.push_back({"one before", NextCover{}});
   return keys;
 }

@@ -33,8 +33,8 @@ void day_cell(Composer& composer, Box box, const DayCell& cell) {
   const Ink ink = cell.open ? Ink::Text : Ink::Soft;
   box = box.inset(composer.mm(1));
   Box upper = box.take_top(box.height * 0.55);
-  composer.text(upper, cell.word, composer.style(Step::Instruction, Face::Bold), ink, Align::Middle,
-                ground);
+  const Step step = cell.word.size() > 2 ? Step::Record : Step::Instruction;
+  composer.text(upper, cell.word, composer.style(step, Face::Bold), ink, Align::Middle, ground);
   composer.text(box, cell.taken, composer.style(Step::Caption), ink, Align::Middle, ground);
 }
 

@@ -12,7 +12,7 @@ namespace rackside::kiosk {
 namespace {
 
 ToldPart house_part(const Supplies& supplies) {
-  ToldPart part{"In the house before it begins", {}, {}};
+  ToldPart part{"To have in the house", {}, {}};
   for (const PreySupply& prey : supplies.prey)
     part.sentences.push_back(format_supply(prey, supplies.wording.units));
   if (supplies.prey.empty()) part.sentences.emplace_back("No meal falls on these days.");
@@ -56,8 +56,8 @@ void add_moults(std::vector<ToldPart>& parts, const CoverBrief& brief) {
 }
 
 std::string end_word(const Cover& cover, Day today, bool asked) {
-  if (asked) return "yes, end it";
-  return today < cover.from ? "call it off" : "end it today";
+  if (asked) return "yes, end";
+  return today < cover.from ? "call off" : "end it";
 }
 
 void fill(CoverView& view, const Model& model, const Cover& cover) {

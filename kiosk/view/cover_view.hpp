@@ -59,8 +59,8 @@ struct ReturnView {
   bool printing = false;
   bool operator==(const ReturnView&) const = default;
 };
-/// What calls for the keeper first: deaths and flags, then in walking order; tubs where all went as
-/// planned are only counted.
+/// What calls for the keeper first: deaths and flags, then moults, then what was not done; in
+/// walking order among those. Tubs where all went as planned are only counted.
 [[nodiscard]] ReturnView view_return(const Model& model);
 
 }  // namespace rackside::kiosk

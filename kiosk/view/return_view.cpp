@@ -11,7 +11,12 @@
 namespace rackside::kiosk {
 namespace {
 
-bool calls_for_the_keeper(const TubReturn& tub) { return tub.died || !tub.flags.empty(); }
+// How soon the keeper should read of it.
+int rank(const TubReturn& tub) {
+  if (tub.died || !tub.flags.empty()) return 0;
+  if (tub.moulted || !tub.fed_against.empty()) return 1;
+  return tub.count(Fate::NotDone) > 0 ? 2 : 3;
+}
 
 ToldPart tub_part(const TubReturn& tub, DateStyle dates) {
   const std::string place = format_place(tub.place);
@@ -27,7 +32,7 @@ void fill(ReturnView& view, const ReturnReport& report) {
   for (const std::string& sentence : return_summary(report)) in_short.push_back(sentence);
   std::vector<const TubReturn*> tubs;
   for (const TubReturn& tub : report.tubs) tubs.push_back(&tub);
-  std::ranges::stable_partition(tubs, [](const auto* tub) { return calls_for_the_keeper(*tub); });
+  std::ranges::stable_sort(tubs, {}, [](const TubReturn* tub) { return rank(*tub); });
   int as_planned = 0;
   for (const TubReturn* tub : tubs) {
     ToldPart part = tub_part(*tub, report.wording.dates);

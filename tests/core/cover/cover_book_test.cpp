@@ -104,6 +104,7 @@ TEST_CASE("a badge hears why it is not its day") {
 TEST_CASE("access that was given anew after a cover holds, though that cover is over") {
   const auto book = book_with({"Noor", june(3), june(8), {}});
   CHECK_FALSE(not_your_days(book, assistant("Noor", june(5)), june(12)).empty());
+  CHECK_FALSE(not_your_days(book, assistant("Noor", june(8)), june(12)).empty());
   CHECK(not_your_days(book, assistant("Noor", june(10)), june(12)).empty());
 }
 
