@@ -90,7 +90,9 @@ const std::vector<std::string_view>& roster_kinds() {
       kind_name(EnclosureAdded{}), kind_name(EnclosureMoved{}), kind_name(LabelPrinted{}),
       kind_name(LabelConfirmed{}), kind_name(AnimalAdded{}),    "rehoused",
       kind_name(Died{}),           kind_name(Left{}),           kind_name(Sexed{}),
-      kind_name(PersonAdded{}),    kind_name(PersonEnded{}),    kind_name(Retracted{})};
+      kind_name(PersonAdded{}),    kind_name(PersonEnded{}),    kind_name(CoverPlanned{}),
+      kind_name(CoverEnded{}),     kind_name(CoverNote{}),      kind_name(ContactSet{}),
+      kind_name(Retracted{})};
   return kinds;
 }
 

@@ -5,7 +5,7 @@
 namespace rackside {
 namespace {
 
-std::string sentence_of(Task task, const Instruction& said) {
+std::string sentence_of(Task task, const Instruction& said, Units units) {
   switch (task) {
     case Task::GiveWater: return "Fill the water now, then call the keeper: it looks shrivelled.";
     case Task::HelpWithMoult: return "Do not touch it. Call the keeper: its moult takes too long.";
@@ -20,10 +20,10 @@ std::string sentence_of(Task task, const Instruction& said) {
       return said.also.empty() ? "Look for a shed, lid closed. Offer nothing."
                                : "Look for a shed. Offer nothing.";
     case Task::LookCloser: return "Look at it closely, lid closed. Is it well? If not, say so.";
-    case Task::Offer: return fmt::format("Offer {}, no more.", format_prey(*said.prey));
+    case Task::Offer: return fmt::format("Offer {}, no more.", format_prey(*said.prey, units));
     case Task::OfferOneSmall:
       return fmt::format("Offer {} and watch. Not taken at once: take it out.",
-                         format_prey(*said.prey));
+                         format_prey(*said.prey, units));
     case Task::MistAndCheckWater: return "Mist and fill the water.";
     case Task::Withhold: return "Offer nothing. Do not open.";
     case Task::LeaveAlone: return "Leave it entirely alone.";
@@ -51,12 +51,14 @@ Duty duty_of(const Instruction& said) {
   return said.urgency == Urgency::Due && !for_keeper ? Duty::Do : Duty::Nothing;
 }
 
-std::string assistant_sentence(const Instruction& said) { return sentence_of(said.task, said); }
+std::string assistant_sentence(const Instruction& said, Units units) {
+  return sentence_of(said.task, said, units);
+}
 
-std::vector<std::string> assistant_extras(const Instruction& said) {
+std::vector<std::string> assistant_extras(const Instruction& said, Units units) {
   std::vector<std::string> extras;
   for (const Task task : said.also)
-    if (task != Task::MeasureFromShed) extras.push_back(sentence_of(task, said));
+    if (task != Task::MeasureFromShed) extras.push_back(sentence_of(task, said, units));
   return extras;
 }
 

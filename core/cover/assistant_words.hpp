@@ -22,10 +22,10 @@ enum class Duty {
 [[nodiscard]] Duty duty_of(const Instruction& said);
 
 /// "Offer 2 crickets of about 8 mm, no more."
-[[nodiscard]] std::string assistant_sentence(const Instruction& said);
+[[nodiscard]] std::string assistant_sentence(const Instruction& said, Units units = {});
 
 /// What is done in the same visit, a sentence each.
-[[nodiscard]] std::vector<std::string> assistant_extras(const Instruction& said);
+[[nodiscard]] std::vector<std::string> assistant_extras(const Instruction& said, Units units = {});
 
 /// What has to be known by heart before a first round, a sentence each: what the words mean, when
 /// to stop feeding, what not to do.

@@ -42,7 +42,7 @@ bool gives_water(const Instruction& said) {
 }
 
 CoverLine line_of(const Collection& collection, const AnimalState& animal, const ForeseenDay& day,
-                  const Forecast* forecast) {
+                  const Forecast* forecast, Units units) {
   const Instruction& said = day.said;
   const Duty duty = duty_of(said);
   return CoverLine{.animal = animal.id,
@@ -51,8 +51,8 @@ CoverLine line_of(const Collection& collection, const AnimalState& animal, const
                    .name = display_name(animal),
                    .duty = duty,
                    .task = said.task,
-                   .words = assistant_sentence(said),
-                   .also = assistant_extras(said),
+                   .words = assistant_sentence(said, units),
+                   .also = assistant_extras(said, units),
                    .prey = said.prey,
                    .water = duty == Duty::Do && gives_water(said),
                    .only = day.only,
@@ -63,7 +63,7 @@ CoverLine line_of(const Collection& collection, const AnimalState& animal, const
 }
 
 template <class Visit>
-void each_living(const Known& known, const Cover* cover, Visit visit) {
+void each_living(const KnownNow& known, const Cover* cover, Visit visit) {
   for (const auto& [id, animal] : known.collection.animals) {
     if (animal.life != Life::Living) continue;
     const Place place = place_of(known.collection, animal);
@@ -71,28 +71,31 @@ void each_living(const Known& known, const Cover* cover, Visit visit) {
   }
 }
 
-void add_days(std::vector<CoverDay>& days, const Known& known, const AnimalState& animal,
+void add_days(std::vector<CoverDay>& days, const KnownNow& known, const AnimalState& animal,
               const Place& place) {
   const RackClimate air = known.climate.at(place.rack);
   const auto foreseen = foresee(animal, known.outlook, known.rules.rules_for(animal), &air);
   for (CoverDay& day : days) {
     const auto index = static_cast<std::size_t>((day.day - foreseen.front().day).count());
-    CoverLine line = line_of(known.collection, animal, foreseen[index],
-                             known.outlook.forecast(animal.id, index));
+    CoverLine line =
+        line_of(known.collection, animal, foreseen[index], known.outlook.forecast(animal.id, index),
+                known.rules.collection.wording.units);
     list_for(day, line.duty).push_back(std::move(line));
   }
 }
 
-void add_moult(CoverPlan& plan, const Known& known, const AnimalState& animal) {
+void add_moult(CoverPlan& plan, const KnownNow& known, const AnimalState& animal) {
   const Forecast* forecast = known.outlook.forecast(animal.id, 0);
   if (forecast == nullptr || plan.days.empty()) return;
   const CareRules rules = known.rules.rules_for(animal);
   const auto window = moult_window(*forecast, plan.made.day(), plan.days.front().day,
                                    plan.days.back().day, rules.tell_moult_above);
-  if (window) plan.moults.push_back(remark(known.collection, animal, window_sentence(*window)));
+  if (window)
+    plan.moults.push_back(
+        remark(known.collection, animal, window_sentence(*window, rules.wording.dates)));
 }
 
-void add_remarks(CoverPlan& plan, const Known& known) {
+void add_remarks(CoverPlan& plan, const KnownNow& known) {
   each_living(known, &plan.cover, [&](const AnimalState& animal, const Place&) {
     plan.tubs.push_back(remark(known.collection, animal, {}));
     add_moult(plan, known, animal);
@@ -120,7 +123,7 @@ void add_dangers(CoverPlan& plan, const Collection& collection) {
 
 }  // namespace
 
-std::vector<CoverDay> foresee_days(const Known& known, Day from, const Cover* cover) {
+std::vector<CoverDay> foresee_days(const KnownNow& known, Day from, const Cover* cover) {
   std::vector<CoverDay> days;
   for (const Moment& moment : known.outlook.days)
     if (moment.day() >= from) days.push_back({.day = moment.day()});
@@ -133,9 +136,10 @@ std::vector<CoverDay> foresee_days(const Known& known, Day from, const Cover* co
   return days;
 }
 
-CoverPlan plan_cover(const Known& known, const Cover& cover) {
+CoverPlan plan_cover(const KnownNow& known, const Cover& cover) {
   CoverPlan plan{.cover = cover, .made = known.outlook.days.front()};
   plan.contacts = known.book.contacts;
+  plan.wording = known.rules.collection.wording;
   plan.margin = known.rules.collection.margin;
   plan.days = foresee_days(known, cover.from, &cover);
   std::erase_if(plan.days, [&](const CoverDay& day) { return day.day > cover.last_day(); });

@@ -79,12 +79,13 @@ struct CoverPlan {
   std::vector<Danger> dangers;       // what to beware of
   std::vector<Contact> contacts;
   double margin = 0;  // the rule of that name: for the supplies
+  Wording wording;    // how it is told
 
   bool operator==(const CoverPlan&) const = default;
 };
 
 /// What is known on the day a plan is made.
-struct Known {
+struct KnownNow {
   const Collection& collection;
   const RuleBook& rules;
   const RoomClimate& climate;
@@ -93,10 +94,11 @@ struct Known {
 };
 
 /// The days of `outlook` from `from` on; `cover` says which racks, null is all.
-[[nodiscard]] std::vector<CoverDay> foresee_days(const Known& known, Day from, const Cover* cover);
+[[nodiscard]] std::vector<CoverDay> foresee_days(const KnownNow& known, Day from,
+                                                 const Cover* cover);
 
 /// Days gone by are left out of it.
-[[nodiscard]] CoverPlan plan_cover(const Known& known, const Cover& cover);
+[[nodiscard]] CoverPlan plan_cover(const KnownNow& known, const Cover& cover);
 
 /// Lines of one rack, as they follow each other in a list in walking order.
 template <class Line>

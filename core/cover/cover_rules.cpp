@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "core/cover/days.hpp"
+#include "core/words/dates.hpp"
 
 namespace rackside {
 namespace {
@@ -36,17 +36,19 @@ std::string rack_list(const std::vector<std::string>& racks) {
 
 }  // namespace
 
-Result<void> check_cover(const CoverBook& book, const CoverPlanned& planned, Day today) {
+Result<void> check_cover(const CoverBook& book, const CoverPlanned& planned, Day today,
+                         DateStyle dates) {
   if (planned.who.empty())
     return failure(ErrorKind::BadInput, "Say who stands in. Nothing was planned.");
   if (planned.to < planned.from)
-    return failure(ErrorKind::BadInput,
-                   fmt::format("It would end on {}, before it begins on {}. Nothing was planned; "
-                               "the earlier day comes first.",
-                               day_name(planned.to), day_name(planned.from)));
+    return failure(
+        ErrorKind::BadInput,
+        fmt::format("It would end on {}, before it begins on {}. Nothing was planned; "
+                    "the earlier day comes first.",
+                    long_day_words(planned.to, dates), long_day_words(planned.from, dates)));
   if (planned.to < today)
-    return failure(ErrorKind::BadInput,
-                   fmt::format("{} is over already. Nothing was planned.", day_name(planned.to)));
+    return failure(ErrorKind::BadInput, fmt::format("{} is over already. Nothing was planned.",
+                                                    long_day_words(planned.to, dates)));
   if (planned.to - planned.from >= longest_cover)
     return failure(
         ErrorKind::BadInput,
@@ -58,32 +60,33 @@ Result<void> check_cover(const CoverBook& book, const CoverPlanned& planned, Day
   return failure(ErrorKind::BadInput,
                  fmt::format("{} stands in {} already. Nothing was planned; choose other days or "
                              "racks, or end that cover first.",
-                             other->who, cover_words(*other)));
+                             other->who, cover_words(*other, dates)));
 }
 
-Result<void> check_end(const Cover& cover, Day today) {
+Result<void> check_end(const Cover& cover, Day today, DateStyle dates) {
   if (cover.last_day() >= today) return {};
   return failure(ErrorKind::NotNow, fmt::format("The cover of {} ended on {} already.", cover.who,
-                                                day_name(cover.last_day())));
+                                                long_day_words(cover.last_day(), dates)));
 }
 
-std::string not_your_days(const CoverBook& book, std::string_view who, Day day) {
-  const Cover* next = book.on_or_after(day, who);
+std::string not_your_days(const CoverBook& book, const Person& person, Day day, DateStyle dates) {
+  const Cover* next = book.on_or_after(day, person.name);
   if (next != nullptr && next->holds_on(day)) return {};
   if (next != nullptr)
     return fmt::format("Your cover begins on {}. Ask the keeper before you go on.",
-                       day_name(next->from));
-  const Cover* last = book.last_begun(day, who);
-  if (last == nullptr) return {};
+                       long_day_words(next->from, dates));
+  const Cover* last = book.last_begun(day, person.name);
+  if (last == nullptr || last->last_day() < person.added.moment.day()) return {};
   return fmt::format("Your cover ended on {}. Ask the keeper before you go on.",
-                     day_name(last->last_day()));
+                     long_day_words(last->last_day(), dates));
 }
 
-std::string cover_words(const Cover& cover) {
+std::string cover_words(const Cover& cover, DateStyle dates) {
   const Day last = std::max(cover.from, cover.last_day());
   std::string words = cover.from == last
-                          ? fmt::format("on {}", day_name(last))
-                          : fmt::format("from {} to {}", day_name(cover.from), day_name(last));
+                          ? fmt::format("on {}", long_day_words(last, dates))
+                          : fmt::format("from {} to {}", long_day_words(cover.from, dates),
+                                        long_day_words(last, dates));
   if (!cover.racks.empty()) words += " for " + rack_list(cover.racks);
   return words;
 }

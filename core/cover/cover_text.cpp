@@ -5,8 +5,8 @@
 #include "core/care/cautions.hpp"
 #include "core/collection/place.hpp"
 #include "core/cover/cover_rules.hpp"
-#include "core/cover/days.hpp"
 #include "core/cover/supplies.hpp"
+#include "core/words/dates.hpp"
 
 namespace rackside {
 namespace {
@@ -92,7 +92,8 @@ void write_notes(Out out, const CoverPlan& plan) {
 }  // namespace
 
 std::string cover_as_text(const CoverPlan& plan, const Collection& collection) {
-  std::string text = fmt::format("{} stands in {}\n", plan.cover.who, cover_words(plan.cover));
+  std::string text =
+      fmt::format("{} stands in {}\n", plan.cover.who, cover_words(plan.cover, plan.wording.dates));
   const Out out(text);
   write_contacts(out, plan);
   write_notes(out, plan);
@@ -102,12 +103,13 @@ std::string cover_as_text(const CoverPlan& plan, const Collection& collection) {
   write_remarks(out, "The keeper's notes", plan.tub_notes);
   write_remarks(out, "A moult may be met", plan.moults);
   for (const CoverDay& day : plan.days) {
-    fmt::format_to(out, "\n{}\n", day_name(day.day));
+    fmt::format_to(out, "\n{}\n", long_day_words(day.day, plan.wording.dates));
     if (day.visits.empty()) fmt::format_to(out, "\n  No tub needs anything.\n");
     write_lines(out, "go there", day.visits);
     write_lines(out, "do not open", day.keep_closed);
   }
-  fmt::format_to(out, "\n{}", supplies_as_text(supplies_for(plan.days, collection, plan.margin)));
+  fmt::format_to(out, "\n{}",
+                 supplies_as_text(supplies_for(plan.days, collection, plan.margin, plan.wording)));
   return text;
 }
 

@@ -3,7 +3,7 @@
 #include <fmt/format.h>
 
 #include "core/care/meals.hpp"
-#include "core/cover/days.hpp"
+#include "core/words/dates.hpp"
 
 namespace rackside {
 namespace {
@@ -19,7 +19,7 @@ Event happened(const AnimalId& animal, Details details, const Moment& now) {
 // One animal walked through the coming days.
 class Walk {
  public:
-  explicit Walk(AnimalState& animal) : animal_(animal) {}
+  Walk(AnimalState& animal, DateStyle dates) : animal_(animal), dates_(dates) {}
 
   [[nodiscard]] const std::string& only() const { return only_; }
   [[nodiscard]] bool assumed_moult() const { return assumed_moult_; }
@@ -38,7 +38,7 @@ class Walk {
       case Task::Offer:
       case Task::OfferOneSmall:
         happens(Offered{Outcome::Took, said.prey->kind, said.prey->count, said.prey->size});
-        only_ = fmt::format("if it eats on {}", short_day_name(now_.day()));
+        only_ = fmt::format("if it eats on {}", weekday_words(now_.day(), dates_));
         return;
       case Task::TakeOutPrey:
       case Task::TakePreyFromMoult:
@@ -54,7 +54,7 @@ class Walk {
       case Task::LookCloser:
       case Task::RefusesAfterMoult:
         looks();
-        only_ = fmt::format("if nothing new is seen on {}", short_day_name(now_.day()));
+        only_ = fmt::format("if nothing new is seen on {}", weekday_words(now_.day(), dates_));
         return;
       case Task::HelpWithMoult: moults(); return;
       case Task::LeaveAlone:
@@ -78,10 +78,11 @@ class Walk {
   void moults() {
     happens(Moulted{});
     assumed_moult_ = true;
-    only_ = fmt::format("if its moult of {} is over", short_day_name(now_.day()));
+    only_ = fmt::format("if its moult of {} is over", weekday_words(now_.day(), dates_));
   }
 
   AnimalState& animal_;
+  DateStyle dates_;
   Moment now_;
   std::string only_;
   bool assumed_moult_ = false;
@@ -93,7 +94,7 @@ bool stands_anyhow(const Instruction& said) { return said.task == Task::MistAndC
 std::string if_it_refuses(AnimalState animal, const CareRules& rules, const Moment& now) {
   apply(animal, happened(animal.id, Offered{.outcome = Outcome::Refused}, now));
   return fmt::format("If it refuses: again on {}",
-                     short_day_name(next_meal_day(animal, rules, now.day())));
+                     weekday_words(next_meal_day(animal, rules, now.day()), rules.wording.dates));
 }
 
 }  // namespace
@@ -107,7 +108,7 @@ const Forecast* Outlook::forecast(const AnimalId& animal, std::size_t day) const
 std::vector<ForeseenDay> foresee(AnimalState animal, const Outlook& outlook, const CareRules& rules,
                                  const RackClimate* air) {
   std::vector<ForeseenDay> days;
-  Walk walk(animal);
+  Walk walk(animal, rules.wording.dates);
   for (std::size_t i = 0; i < outlook.days.size(); ++i) {
     const Moment& now = outlook.days[i];
     const Forecast* known = outlook.forecast(animal.id, i);

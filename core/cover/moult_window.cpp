@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/cover/days.hpp"
+#include "core/words/dates.hpp"
 #include "core/words/sentences.hpp"
 
 namespace rackside {
@@ -25,12 +25,13 @@ Day day_of(double quantile, Day today) {
   return today + std::chrono::days{static_cast<int>(std::lround(quantile))};
 }
 
-std::string span_words(const MoultWindow& window) {
-  if (window.first == window.last) return fmt::format("on {}", day_name(window.first));
+std::string span_words(const MoultWindow& window, DateStyle dates) {
+  if (window.first == window.last) return fmt::format("on {}", long_day_words(window.first, dates));
   if (window.from_the_start && window.to_the_end) return "on any of these days";
-  if (window.from_the_start) return fmt::format("any day until {}", day_name(window.last));
-  if (window.to_the_end) return fmt::format("from {} on", day_name(window.first));
-  return fmt::format("between {}", day_range(window.first, window.last));
+  if (window.from_the_start)
+    return fmt::format("any day until {}", long_day_words(window.last, dates));
+  if (window.to_the_end) return fmt::format("from {} on", long_day_words(window.first, dates));
+  return fmt::format("between {}", two_days_words(window.first, window.last, dates));
 }
 
 }  // namespace
@@ -61,9 +62,9 @@ std::optional<MoultWindow> moult_window(const Forecast& forecast, Day today, Day
   return window;
 }
 
-std::string window_sentence(const MoultWindow& window) {
+std::string window_sentence(const MoultWindow& window, DateStyle dates) {
   return fmt::format("May be found on its back {}: leave it, nothing is wrong ({} likely).",
-                     span_words(window), in_ten(window.probability));
+                     span_words(window, dates), in_ten(window.probability));
 }
 
 }  // namespace rackside

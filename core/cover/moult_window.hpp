@@ -6,6 +6,7 @@
 
 #include "core/forecast/forecast.hpp"
 #include "core/values/time.hpp"
+#include "core/words/date_style.hpp"
 
 namespace rackside {
 
@@ -30,6 +31,7 @@ struct MoultWindow {
 
 /// "May be found on its back between Tuesday 3 and Sunday 8 June: leave it, nothing is wrong (4 of
 /// 10 likely)."
-[[nodiscard]] std::string window_sentence(const MoultWindow& window);
+[[nodiscard]] std::string window_sentence(const MoultWindow& window,
+                                          DateStyle dates = DateStyle::DayMonth);
 
 }  // namespace rackside

@@ -7,8 +7,8 @@
 #include <map>
 
 #include "core/collection/place.hpp"
-#include "core/cover/days.hpp"
 #include "core/round/round.hpp"
+#include "core/words/dates.hpp"
 
 namespace rackside {
 namespace {
@@ -113,7 +113,7 @@ class Follow {
   std::vector<DutyRecord> open_;
 };
 
-std::string moult_words(const Forecast& forecast, Day made) {
+std::string moult_words(const Forecast& forecast, Day made, DateStyle dates) {
   if (!forecast.moult_expected) return "no moult is expected";
   constexpr std::size_t quarter = 4;  // of the quantiles 0.05, 0.10, ...
   constexpr std::size_t three_quarters = 14;
@@ -123,7 +123,7 @@ std::string moult_words(const Forecast& forecast, Day made) {
   const std::chrono::year_month_day last{day_of(three_quarters)};
   const bool this_year = last.year() == std::chrono::year_month_day{made}.year();
   return fmt::format("next moult most likely between {}{}",
-                     day_range(day_of(quarter), day_of(three_quarters)),
+                     two_days_words(day_of(quarter), day_of(three_quarters), dates),
                      this_year ? "" : fmt::format(" {}", static_cast<int>(last.year())));
 }
 
@@ -167,8 +167,9 @@ std::optional<TubReturn> follow_tub(const TubPast& past, std::span<const Moment>
   for (std::size_t i = 0; i < days.size(); ++i)
     follow.day(days[i], i < past.forecasts.size() ? &past.forecasts[i] : nullptr);
   follow.finish();
-  if (!past.forecasts.empty()) tub.then = moult_words(past.forecasts[0], days.front().day());
-  if (past.now && animal->life == Life::Living) tub.now = moult_words(*past.now, now.day());
+  const DateStyle dates = past.rules.wording.dates;
+  if (!past.forecasts.empty()) tub.then = moult_words(past.forecasts[0], days.front().day(), dates);
+  if (past.now && animal->life == Life::Living) tub.now = moult_words(*past.now, now.day(), dates);
   return tub;
 }
 

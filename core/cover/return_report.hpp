@@ -71,6 +71,7 @@ struct ReturnReport {
   std::vector<Day> silent_days;  // nothing was recorded on them
   std::vector<TubReturn> tubs;   // every animal of the cover, in walking order
   std::vector<PreyUsed> prey;    // by kind, then size
+  Wording wording;               // how it is told
 
   [[nodiscard]] int count(Fate fate) const;
   [[nodiscard]] int late() const;  // done, but not on the day
@@ -99,9 +100,11 @@ struct TubPast {
 [[nodiscard]] std::string return_as_json(const ReturnReport& report, const Collection& collection);
 
 /// "Offer, due Tue 3 June: done Fri 6 June, 3 days late"
-[[nodiscard]] std::string duty_sentence(const DutyRecord& duty);
+[[nodiscard]] std::string duty_sentence(const DutyRecord& duty,
+                                        DateStyle dates = DateStyle::DayMonth);
 /// What there is to be told of a tub, a sentence each; empty where all went as planned.
-[[nodiscard]] std::vector<std::string> return_sentences(const TubReturn& tub);
+[[nodiscard]] std::vector<std::string> return_sentences(const TubReturn& tub,
+                                                        DateStyle dates = DateStyle::DayMonth);
 /// The whole in a few sentences.
 [[nodiscard]] std::vector<std::string> return_summary(const ReturnReport& report);
 

@@ -73,8 +73,8 @@ void count_tubs(Supplies& supplies, const CoverDay& day, const Collection& colle
 }  // namespace
 
 Supplies supplies_for(const std::vector<CoverDay>& days, const Collection& collection,
-                      double margin) {
-  Supplies supplies;
+                      double margin, const Wording& wording) {
+  Supplies supplies{.wording = wording};
   if (days.empty()) return supplies;
   supplies.from = days.front().day;
   supplies.to = days.back().day;
@@ -86,12 +86,12 @@ Supplies supplies_for(const std::vector<CoverDay>& days, const Collection& colle
   return supplies;
 }
 
-std::string format_supply(const PreySupply& prey) {
+std::string format_supply(const PreySupply& prey, Units units) {
   const auto refused = static_cast<int>(std::lround(prey.expected_refused));
   const int safety = prey.get - (prey.planned - refused);
   std::string text = fmt::format(
-      "Get {}: {} planned", format_prey({.kind = prey.kind, .count = prey.get, .size = prey.size}),
-      prey.planned);
+      "Get {}: {} planned",
+      format_prey({.kind = prey.kind, .count = prey.get, .size = prey.size}, units), prey.planned);
   if (refused > 0) text += fmt::format(", about {} likely to be refused", refused);
   if (safety > 0) text += fmt::format(", {} for safety", safety);
   return text + ".";

@@ -36,6 +36,7 @@ struct Supplies {
   std::vector<PreySupply> prey;  // by kind, then size
   std::vector<DayLoad> days;
   int tubs = 0;           // living animals' tubs
+  Wording wording;        // how they are told
   int without_water = 0;  // tubs for which water was never written down, so none can be planned
 
   bool operator==(const Supplies&) const = default;
@@ -45,10 +46,10 @@ struct Supplies {
 /// refuses once mostly goes on refusing, so all its meals count as one trial: the margin is wider
 /// than for as many meals of different animals.
 [[nodiscard]] Supplies supplies_for(const std::vector<CoverDay>& days, const Collection& collection,
-                                    double margin);
+                                    double margin, const Wording& wording = {});
 
 /// "Get 38 crickets of about 8 mm: 44 planned, about 9 likely to be refused, 3 for safety."
-[[nodiscard]] std::string format_supply(const PreySupply& prey);
+[[nodiscard]] std::string format_supply(const PreySupply& prey, Units units = {});
 
 [[nodiscard]] std::string supplies_as_text(const Supplies& supplies);
 [[nodiscard]] std::string supplies_as_json(const Supplies& supplies);

@@ -3,8 +3,8 @@
 #include <iterator>
 #include <nlohmann/json.hpp>
 
-#include "core/cover/days.hpp"
 #include "core/cover/supplies.hpp"
+#include "core/words/dates.hpp"
 #include "core/words/sentences.hpp"
 
 namespace rackside {
@@ -24,16 +24,19 @@ Json to_json(const PreySupply& prey) {
 }  // namespace
 
 std::string supplies_as_text(const Supplies& supplies) {
-  std::string text = fmt::format("Supplies from {} to {}, for {}\n\n", day_name(supplies.from),
-                                 day_name(supplies.to), count_of(supplies.tubs, "tub"));
+  const DateStyle dates = supplies.wording.dates;
+  std::string text =
+      fmt::format("Supplies from {} to {}, for {}\n\n", long_day_words(supplies.from, dates),
+                  long_day_words(supplies.to, dates), count_of(supplies.tubs, "tub"));
   const auto out = std::back_inserter(text);
-  for (const PreySupply& prey : supplies.prey) fmt::format_to(out, "  {}\n", format_supply(prey));
+  for (const PreySupply& prey : supplies.prey)
+    fmt::format_to(out, "  {}\n", format_supply(prey, supplies.wording.units));
   if (supplies.prey.empty()) text += "  No meal falls on these days.\n";
   text +=
       "  Feeder insects die in their box: get what you usually lose on top.\n\n"
       "                    tubs   meals   to mist and fill\n";
   for (const DayLoad& day : supplies.days)
-    fmt::format_to(out, "  {:<16} {:>5} {:>7} {:>9}\n", short_day_name(day.day), day.visits,
+    fmt::format_to(out, "  {:<16} {:>5} {:>7} {:>9}\n", weekday_words(day.day, dates), day.visits,
                    day.meals, day.water);
   if (supplies.without_water > 0)
     fmt::format_to(out, "\n  Water was never written down for {}: look at their dishes.\n",

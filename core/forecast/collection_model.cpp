@@ -5,6 +5,7 @@
 
 #include "core/forecast/habit_fit.hpp"
 #include "core/forecast/history.hpp"
+#include "core/forecast/traces.hpp"
 
 namespace rackside {
 namespace {
@@ -40,7 +41,8 @@ Character CollectionModel::character_of(const Evidence& evidence) const {
   Character character;
   character.clock = clock_of(evidence);
   LevelFilter filter = levels.filter(evidence.species, evidence.stage, evidence.instar);
-  const CycleHistory history = finished_cycles(evidence, character.clock);
+  CycleHistory history = finished_cycles(evidence, character.clock);
+  add_traces(history, traces_of(*this, evidence, history));
   follow(filter, history);
   if (starts_within_a_wide_span(evidence, character.clock, std::exp(filter.expected())))
     character.length_by_part.resize(span_parts);

@@ -8,6 +8,7 @@
 #include "core/forecast/history.hpp"
 #include "core/forecast/maximise.hpp"
 #include "core/forecast/season_fit.hpp"
+#include "core/forecast/traces.hpp"
 
 namespace rackside {
 namespace {
@@ -31,11 +32,34 @@ std::vector<const Evidence*> sample_of(std::span<const Evidence> animals) {
   return sample;
 }
 
-std::vector<SpeciesHistories> histories_of(const CollectionModel& model,
-                                           std::span<const Evidence* const> sample, double as_of) {
+// What a fit is made from: some animals until a day, with the traces of hidden moults that are
+// known of them, each by its place in the sample (none: not looked for yet).
+struct Sample {
+  std::vector<const Evidence*> animals;
+  std::vector<std::vector<double>> traces;
+  double as_of = 0;
+};
+
+void find_traces(Sample& sample, const CollectionModel& model) {
+  sample.traces.clear();
+  for (const Evidence* animal : sample.animals)
+    sample.traces.push_back(
+        traces_of(model, *animal, finished_cycles(*animal, model.clock_of(*animal))));
+}
+
+bool any_trace(const Sample& sample) {
+  return std::ranges::any_of(sample.traces, [](const std::vector<double>& animal) {
+    return std::ranges::any_of(animal, [](double trace) { return trace != 0; });
+  });
+}
+
+std::vector<SpeciesHistories> histories_of(const CollectionModel& model, const Sample& sample,
+                                           std::size_t most = SIZE_MAX) {
   std::map<std::string, SpeciesHistories> by_species;
-  for (const Evidence* animal : sample) {
-    CycleHistory history = all_cycles(*animal, model.clock_of(*animal), as_of);
+  for (std::size_t i = 0; i < std::min(most, sample.animals.size()); ++i) {
+    const Evidence* animal = sample.animals[i];
+    CycleHistory history = all_cycles(*animal, model.clock_of(*animal), sample.as_of);
+    if (!sample.traces.empty()) add_traces(history, sample.traces[i]);
     if (history.cycles.empty()) continue;
     SpeciesHistories& species = by_species[animal->species];
     species.species = animal->species;
@@ -48,20 +72,19 @@ std::vector<SpeciesHistories> histories_of(const CollectionModel& model,
 
 constexpr double clearly = 3;  // log posterior by which another clock must be better
 
-LevelModel refit(const CollectionModel& model, std::span<const Evidence* const> sample,
-                 double as_of, const LevelModel* before) {
-  return fit_levels(histories_of(model, sample, as_of), documented_priors().cycle, before);
+LevelModel refit(const CollectionModel& model, const Sample& sample, const LevelModel* before) {
+  return fit_levels(histories_of(model, sample), documented_priors().cycle, before);
 }
 
 // Thermal time, where somebody read a thermometer and it explains the intervals better.
-void try_warmth(CollectionModel& model, std::span<const Evidence* const> sample, double as_of) {
-  if (std::ranges::none_of(sample, [](auto* e) { return !e->warmth.empty(); })) return;
+void try_warmth(CollectionModel& model, const Sample& sample) {
+  if (std::ranges::none_of(sample.animals, [](auto* e) { return !e->warmth.empty(); })) return;
   double needed = model.levels.log_posterior + clearly;
   CollectionModel other = model;
   other.wave = {};
   for (const double threshold : documented_priors().warmth.thresholds) {
     other.warmth_threshold = threshold;
-    other.levels = refit(other, sample, as_of, &model.levels);
+    other.levels = refit(other, sample, &model.levels);
     if (other.levels.log_posterior < needed) continue;
     needed = other.levels.log_posterior;
     model = other;
@@ -83,46 +106,51 @@ bool spans_seasons(std::span<const Evidence* const> sample) {
 }
 
 // A yearly wave of growth. Its height and time are sought with the lengths' parameters held.
-void try_wave(CollectionModel& model, std::span<const Evidence* const> sample, double as_of) {
+void try_wave(CollectionModel& model, const Sample& sample) {
   constexpr std::size_t enough = 120;
-  const auto few = sample.first(std::min(enough, sample.size()));
   const double spread = documented_priors().season.wave;
   CollectionModel other = model;
   other.warmth_threshold.reset();
   const Objective objective = [&](const std::vector<double>& at) {
     other.wave = {at[0], at[1]};
     const double height = std::hypot(at[0], at[1]) / spread;
-    return log_likelihood(histories_of(other, few, as_of), model.levels) - height * height / 2;
+    return log_likelihood(histories_of(other, sample, enough), model.levels) - height * height / 2;
   };
   const auto at = maximise(objective, {model.wave.cosine, model.wave.sine},
                            {.most_steps = 8, .tolerance = 0.1, .step = 1e-3});
   if (objective(at) < objective({0, 0}) + clearly / 2) return;
   other.wave = {at[0], at[1]};
-  other.levels = refit(other, sample, as_of, &model.levels);
+  other.levels = refit(other, sample, &model.levels);
   if (other.levels.log_posterior > model.levels.log_posterior + clearly) model = other;
 }
 
-void learn_levels(CollectionModel& model, std::span<const Evidence* const> sample, double as_of,
-                  const LevelModel* before) {
+void learn_levels(CollectionModel& model, const Sample& sample, const LevelModel* before) {
   model.warmth_threshold.reset();
   model.wave = {};
-  model.levels = refit(model, sample, as_of, before);
-  try_warmth(model, sample, as_of);
-  if (!model.warmth_threshold && spans_seasons(sample)) try_wave(model, sample, as_of);
+  model.levels = refit(model, sample, before);
+  try_warmth(model, sample);
+  if (!model.warmth_threshold && spans_seasons(sample.animals)) try_wave(model, sample);
 }
 
 }  // namespace
 
 CollectionModel learn(std::span<const Evidence> animals, double as_of,
                       const CollectionModel* before) {
-  const auto sample = sample_of(animals);
+  Sample sample{.animals = sample_of(animals), .traces = {}, .as_of = as_of};
   CollectionModel model;
-  if (before != nullptr) model = *before;
+  if (before != nullptr) {
+    model = *before;
+    find_traces(sample, model);
+  }
   model.moults = 0;
   for (const Evidence& animal : animals) model.moults += animal.moults.size();
-  learn_levels(model, sample, as_of, before != nullptr ? &before->levels : nullptr);
-  learn_habits(model, sample, before != nullptr ? 1 : 4);
-  learn_seasons(model, sample);
+  learn_levels(model, sample, before != nullptr ? &before->levels : nullptr);
+  learn_habits(model, sample.animals, before != nullptr ? 1 : 4);
+  if (before == nullptr) {
+    find_traces(sample, model);
+    if (any_trace(sample)) model.levels = refit(model, sample, &model.levels);
+  }
+  learn_seasons(model, sample.animals);
   return model;
 }
 

@@ -84,11 +84,13 @@ void LevelFilter::feed(const MealGaps& meals) {
 LengthMixture LevelFilter::length_of(const Level& level, std::size_t moults) const {
   const double mean = level.mean + off_the_line(moults);
   const LevelParameters& p = *parameters_;
+  double variance = level.variance;
+  if (instar_) variance += p.at_instar_variance[std::min(*instar_ + moults, instars - 1)];
   // A scatter that is itself uncertain, log-normally, has this mean square.
   const double narrow = within() * std::exp(shift_.scatter_variance);
   const double wide = narrow * p.wide_factor;
-  return {{{1 - p.wide_share, mean, std::sqrt(level.variance + narrow * narrow)},
-           {p.wide_share, mean + p.wide_lean, std::sqrt(level.variance + wide * wide)}}};
+  return {{{1 - p.wide_share, mean, std::sqrt(variance + narrow * narrow)},
+           {p.wide_share, mean + p.wide_lean, std::sqrt(variance + wide * wide)}}};
 }
 
 double follow(LevelFilter& filter, const CycleHistory& history) {

@@ -43,6 +43,7 @@ struct LevelParameters {
   std::array<double, stages> instar_reference{};
   /// What a straight drift misses at an instar that is known: some are longer than both neighbours.
   std::array<double, instars> at_instar{};
+  std::array<double, instars> at_instar_variance{};  // for forecasts, not for the fit
 };
 
 /// How one species differs from the collection.
@@ -75,6 +76,7 @@ struct LoggedCycle {
   double start_width = 0;  // days of the first moult's span, where that is wide; else 0
   bool wide_end = false;   // the span of the moult that ends it is wide
   MealGaps meals;
+  double trace = 0;  // of a hidden moult, as core/forecast/traces.hpp has it
 };
 
 /// A span that is wide for the cycles beside it is cut into this many parts, each of which may hold

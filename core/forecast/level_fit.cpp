@@ -31,7 +31,7 @@ class Fit {
     fit_usual_meals(model_, histories_);
     const int turns = again_ ? 1 : 3;
     for (int turn = 0; turn < turns; ++turn) {
-      fit_parameters(turn == 0 ? 12 : 6);
+      fit_parameters(turn == 0 && !again_ ? 12 : 6);
       fit_shifts();
       recentre();
       fit_instars(model_, histories_, priors_.at_instar);

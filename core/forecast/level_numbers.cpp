@@ -74,6 +74,7 @@ LevelParameters from_vector(const std::vector<double>& vector, const CyclePriors
                             const LevelParameters& others) {
   LevelParameters parameters = prior_parameters(priors);
   parameters.at_instar = others.at_instar;
+  parameters.at_instar_variance = others.at_instar_variance;
   parameters.meals = others.meals;
   std::copy_n(vector.begin(), stages, parameters.start.begin());
   for (std::size_t i = 0; i < slots.size(); ++i)

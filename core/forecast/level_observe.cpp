@@ -47,6 +47,7 @@ void LevelFilter::divide(std::size_t parts) {
 void LevelFilter::weigh(Sums& sums, const Held& from, const LoggedCycle& cycle, double low,
                         double high) const {
   const double here = off_the_line(0);
+  const double trace = cycle.trace == 0 ? 1 : std::exp(cycle.trace);
   for (const Way& way : ways_) {
     const double predicted = from.level.variance + way.variance + cycle.noise;
     const Truncated seen =
@@ -56,7 +57,7 @@ void LevelFilter::weigh(Sums& sums, const Held& from, const LoggedCycle& cycle, 
                 from.level.variance * (1 - gain) + gain * gain * seen.variance};
     for (int moults = 0; moults < way.unseen + (cycle.running ? 0 : 1); ++moults)
       after = advanced(after);
-    const double weight = from.weight * way.weight * seen.mass;
+    const double weight = from.weight * way.weight * seen.mass * (way.unseen > 0 ? trace : 1);
     sums.add(weight, after);
     if (way.unseen > 0)
       sums.hidden += weight;

@@ -88,7 +88,8 @@ void find_scale(LevelModel& model, std::span<const SpeciesHistories> histories) 
 }
 
 void fit_instars(LevelModel& model, std::span<const SpeciesHistories> histories, double spread) {
-  const double held = 1 / (spread * spread);
+  constexpr double prior_instars = 3;  // for how many the prior's spread counts
+  double variance = spread * spread;
   for (int turn = 0; turn < turns; ++turn) {
     std::array<double, instars> weight{}, sum{};
     each_rest(model, histories, [&](auto instar, double rest, double precision) {
@@ -96,10 +97,18 @@ void fit_instars(LevelModel& model, std::span<const SpeciesHistories> histories,
       weight[std::min(*instar, instars - 1)] += precision;
       sum[std::min(*instar, instars - 1)] += precision * rest;
     });
+    double steps = prior_instars;
+    double squares = prior_instars * spread * spread;
     for (std::size_t i = 0; i < instars; ++i) {
       double& at = model.parameters.at_instar[i];
-      if (weight[i] > 0) at = (weight[i] * at + sum[i]) / (weight[i] + held);
+      double& unknown = model.parameters.at_instar_variance[i];
+      unknown = 1 / (weight[i] + 1 / variance);
+      at = unknown * (weight[i] * at + sum[i]);
+      if (weight[i] == 0) continue;
+      ++steps;
+      squares += at * at + unknown;
     }
+    variance = squares / steps;
   }
 }
 

@@ -12,7 +12,8 @@ namespace rackside {
 /// from there is short.
 void find_scale(LevelModel& model, std::span<const SpeciesHistories> histories);
 
-/// Shrunken means of what is left over at each instar, given all the rest. `spread` is the prior's.
+/// Shrunken means of what is left over at each instar, given all the rest. How far instars are off
+/// the line at all is learnt with them (expectation-maximisation); `spread` is the prior's.
 void fit_instars(LevelModel& model, std::span<const SpeciesHistories> histories, double spread);
 
 /// How often animals of a level are fed here, by a straight line that the priors hold.

@@ -12,8 +12,8 @@ namespace {
 
 // A moult on record, and the days on which it might as well have been, going by lengths alone.
 struct Choice {
-  double moult = 0;
-  std::vector<double> days;
+  YearWaves moult{};
+  std::vector<YearWaves> days;
   std::vector<double> weights;  // sum 1
 };
 
@@ -22,11 +22,12 @@ constexpr double reach = 3;
 
 Choice choice_of(const LengthComponent& length, double hidden, const MoultSpan& last,
                  const MoultSpan& moult, const GrowthClock& clock) {
-  Choice choice{.moult = moult.middle()};
+  Choice choice{.moult = year_waves(moult.middle())};
   double sum = 0;
   for (int i = 0; i < points; ++i) {
     const double z = reach * (2.0 * i / (points - 1) - 1);
-    choice.days.push_back(clock.after(last.middle(), std::exp(length.mean + length.deviation * z)));
+    choice.days.push_back(
+        year_waves(clock.after(last.middle(), std::exp(length.mean + length.deviation * z))));
     choice.weights.push_back(std::exp(-z * z / 2));
     sum += choice.weights.back();
   }

@@ -90,7 +90,7 @@ Result<Overview> read_overview(LogStore& log, Forecaster& forecaster, const Mome
 
 Result<Roster> read_roster(LogStore& log) {
   return log.read_kinds(roster_kinds()).map([](const std::vector<Event>& events) {
-    return Roster{fold_collection(events), fold_people(events)};
+    return Roster{fold_collection(events), fold_people(events), fold_cover(events)};
   });
 }
 

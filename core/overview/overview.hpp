@@ -36,6 +36,7 @@ struct Overview {
 struct Roster {
   Collection collection;  // who lives where, and no more
   People people;
+  CoverBook cover;
 
   bool operator==(const Roster&) const = default;
 };

@@ -1,10 +1,8 @@
 #pragma once
 // The report for a keeper who comes back, read from the log.
 
-#include <string_view>
-
 #include "core/cover/return_report.hpp"
-#include "core/overview/overview.hpp"
+#include "core/overview/cover_reading.hpp"
 
 namespace rackside {
 
@@ -13,9 +11,11 @@ struct ReturnReading {
   ReturnReport report;
 };
 
-/// What happened in the cover that began last, of `who` where that is not empty, until its last day
-/// or `now`. Errors: NotFound when none has begun; as LogStore::read_all.
-[[nodiscard]] Result<ReturnReading> read_return(LogStore& log, std::string_view who,
-                                                const Moment& now);
+/// What happened until its last day or `now` in the cover that is asked for; where only a person is
+/// named or nobody, in the one that began last. Errors: NotFound when none has begun; as
+/// LogStore::read_all.
+[[nodiscard]] Result<ReturnReading> read_return(LogStore& log, const WhichCover& which,
+                                                const Moment& now, const Wording& wording = {},
+                                                const HowFar& how_far = {});
 
 }  // namespace rackside

@@ -17,7 +17,7 @@ Result<int> show(const CoverWords& words, Desk& desk) {
   auto log = SqliteLog::open(desk.log, Access::Read);
   if (!log) return tl::unexpected(log.error());
   const Moment now = desk.clock.now();
-  const auto read = read_cover_plan(**log, words.who, now);
+  const auto read = read_cover_plan(**log, {words.who, {}}, now);
   if (!read) return tl::unexpected(read.error());
   fmt::print("{}", words.json ? cover_as_json(read->plan, read->overview.collection) + "\n"
                               : cover_as_text(read->plan, read->overview.collection));

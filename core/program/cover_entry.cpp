@@ -5,12 +5,13 @@
 #include <algorithm>
 
 #include "core/collection/collection.hpp"
+#include "core/cover/cover_access.hpp"
 #include "core/cover/cover_rules.hpp"
-#include "core/cover/days.hpp"
 #include "core/event/words.hpp"
 #include "core/people/people.hpp"
 #include "core/program/cover_words.hpp"
 #include "core/store/sqlite_log.hpp"
+#include "core/words/dates.hpp"
 
 namespace rackside::program {
 namespace {
@@ -73,23 +74,10 @@ Result<std::optional<Code>> tub_named(LogStore& log, const std::string& typed) {
   return *code;
 }
 
-// The access that whoever stands in has to be given; none where their badge opens the kiosk for
-// all those days already, and where there is no keeper: then everything is open to everybody.
-Result<std::optional<PersonAdded>> access_for(LogStore& log, const CoverPlanned& planned,
-                                              Day today) {
-  auto events = log.read_kinds(roster_kinds());
-  if (!events) return tl::unexpected(events.error());
-  const People people = fold_people(*std::move(events));
-  if (!people.has_keeper(today)) return std::nullopt;
-  const Person* person = people.named(planned.who);
-  if (person == nullptr) {
-    const auto name = new_name(people, planned.who);
-    if (!name) return tl::unexpected(name.error());
-    return PersonAdded{planned.who, Role::Assistant, planned.to};
-  }
-  const bool open = badge_state(*person, planned.to) == BadgeState::Open;
-  if (person->role == Role::Keeper || open) return std::nullopt;
-  return PersonAdded{person->name, person->role, planned.to};
+Result<People> people_of(LogStore& log) {
+  return log.read_kinds(roster_kinds()).map([](std::vector<Event> events) {
+    return fold_people(std::move(events));
+  });
 }
 
 }  // namespace
@@ -112,13 +100,15 @@ Result<int> plan_new_cover(const CoverWords& words, Desk& desk) {
     return tl::unexpected(can.error());
   if (auto known = check_racks(**log, planned->racks); !known) return tl::unexpected(known.error());
   const Cover cover{{}, planned->who, planned->from, planned->to, planned->racks, {}};
-  const auto access = access_for(**log, *planned, desk.clock.now().day());
+  const auto people = people_of(**log);
+  if (!people) return tl::unexpected(people.error());
+  const auto access = access_for(*people, *planned, desk.clock.now().day());
   if (!access) return tl::unexpected(access.error());
   std::vector<Draft> drafts{draft_of(words, desk, *planned)};
   std::string sentence = fmt::format("Saved: {} stands in {}.", cover.who, cover_words(cover));
   if (*access) {
     drafts.push_back(draft_of(words, desk, **access));
-    sentence += fmt::format(" Their badge opens the kiosk until {}.", day_name(planned->to));
+    sentence += fmt::format(" Their badge opens the kiosk until {}.", long_day_words(planned->to));
   }
   return write(**log, desk, std::move(drafts), sentence);
 }
@@ -134,8 +124,13 @@ Result<int> end_cover(const CoverWords& words, Desk& desk) {
   const std::string sentence =
       today < cover->from
           ? fmt::format("Saved: the cover of {} is called off.", cover->who)
-          : fmt::format("Saved: {} stands in until {}.", cover->who, day_name(today));
-  return write(**log, desk, {draft_of(words, desk, CoverEnded{cover->id})}, sentence);
+          : fmt::format("Saved: {} stands in until {}.", cover->who, long_day_words(today));
+  const auto people = people_of(**log);
+  if (!people) return tl::unexpected(people.error());
+  std::vector<Draft> drafts{draft_of(words, desk, CoverEnded{cover->id})};
+  if (auto access = access_after(*people, *book, *cover, today))
+    drafts.push_back(draft_of(words, desk, *std::move(access)));
+  return write(**log, desk, std::move(drafts), sentence);
 }
 
 Result<int> add_cover_note(const CoverWords& words, Desk& desk) {

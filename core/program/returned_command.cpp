@@ -18,7 +18,7 @@ struct Words {
 Result<int> returned(const Words& words, Desk& desk) {
   auto log = SqliteLog::open(desk.log, Access::Read);
   if (!log) return tl::unexpected(log.error());
-  const auto read = read_return(**log, words.who, desk.clock.now());
+  const auto read = read_return(**log, {words.who, {}}, desk.clock.now());
   if (!read) return tl::unexpected(read.error());
   fmt::print("{}", words.json ? return_as_json(read->report, read->overview.collection) + "\n"
                               : return_as_text(read->report));

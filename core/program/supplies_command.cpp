@@ -44,7 +44,7 @@ Result<int> tell_supplies(const Words& words, Desk& desk) {
   const auto whole = read_overview(**log, forecaster, now, Until::AsOf);
   if (!whole) return tl::unexpected(whole.error());
   const Outlook outlook = forecaster.ahead(days_until(now, span->to));
-  const Known known{whole->collection, whole->rules, whole->climate, whole->cover, outlook};
+  const KnownNow known{whole->collection, whole->rules, whole->climate, whole->cover, outlook};
   const Supplies supplies = supplies_for(foresee_days(known, span->from, &*span), whole->collection,
                                          whole->rules.collection.margin);
   fmt::print("{}", words.json ? supplies_as_json(supplies) + "\n" : supplies_as_text(supplies));

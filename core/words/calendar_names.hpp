@@ -12,6 +12,7 @@ struct CalendarNames {
   std::array<std::string_view, 12> months;
   std::array<std::string_view, 12> brief_months;
   std::array<std::string_view, 7> weekdays;  // Sunday first
+  std::array<std::string_view, 7> brief_weekdays;
 };
 
 [[nodiscard]] const CalendarNames& calendar_names(DateStyle style);

@@ -11,21 +11,26 @@ namespace {
 
 using namespace std::chrono;
 
-/// How a style puts a date together: {w} weekday, {d} day, {m} month in short and {M} in full,
-/// {n} its number, {y} year.
+/// How a style puts a date together: {w} weekday, {W} in short, {d} day, {m} month in short and {M}
+/// in full, {n} its number, {y} year.
 struct Patterns {
   const char* brief;
   const char* brief_with_year;
   const char* full;
+  const char* short_weekday;
   const char* full_with_year;
 };
 
-constexpr Patterns day_month{"{d} {m}", "{d} {m} {y}", "{w} {d} {M}", "{w} {d} {M} {y}"};
-constexpr Patterns month_day{"{m} {d}", "{m} {d}, {y}", "{w}, {M} {d}", "{w}, {M} {d}, {y}"};
+constexpr Patterns day_month{"{d} {m}", "{d} {m} {y}", "{w} {d} {M}", "{W} {d} {M}",
+                             "{w} {d} {M} {y}"};
+constexpr Patterns month_day{"{m} {d}", "{m} {d}, {y}", "{w}, {M} {d}", "{W}, {M} {d}",
+                             "{w}, {M} {d}, {y}"};
 constexpr Patterns iso{"{y}-{n:02}-{d:0>2}", "{y}-{n:02}-{d:0>2}", "{w} {y}-{n:02}-{d:0>2}",
-                       "{w} {y}-{n:02}-{d:0>2}"};
-constexpr Patterns german{"{d}. {m}", "{d}. {m} {y}", "{w}, {d}. {M}", "{w}, {d}. {M} {y}"};
-constexpr Patterns spanish{"{d} {m}", "{d} {m} {y}", "{w}, {d} de {M}", "{w}, {d} de {M} de {y}"};
+                       "{W} {y}-{n:02}-{d:0>2}", "{w} {y}-{n:02}-{d:0>2}"};
+constexpr Patterns german{"{d}. {m}", "{d}. {m} {y}", "{w}, {d}. {M}", "{W}, {d}. {M}",
+                          "{w}, {d}. {M} {y}"};
+constexpr Patterns spanish{"{d} {m}", "{d} {m} {y}", "{w}, {d} de {M}", "{W}, {d} de {M}",
+                           "{w}, {d} de {M} de {y}"};
 
 const Patterns& patterns_of(DateStyle style) {
   switch (style) {
@@ -50,6 +55,7 @@ std::string put_together(const char* pattern, Day day, DateStyle style) {
   const bool ordinal = style == DateStyle::French && number == 1;
   return fmt::format(
       fmt::runtime(pattern), fmt::arg("w", names.weekdays[weekday{day}.c_encoding()]),
+      fmt::arg("W", names.brief_weekdays[weekday{day}.c_encoding()]),
       fmt::arg("d", fmt::format("{}{}", number, ordinal ? "er" : "")),
       fmt::arg("m", names.brief_months[month - 1]), fmt::arg("M", names.months[month - 1]),
       fmt::arg("n", month), fmt::arg("y", static_cast<int>(date.year())));
@@ -67,6 +73,20 @@ std::string day_words(Day day, Day today, DateStyle style) {
 
 std::string long_day_words(Day day, DateStyle style) {
   return put_together(patterns_of(style).full, day, style);
+}
+
+std::string weekday_words(Day day, DateStyle style) {
+  return put_together(patterns_of(style).short_weekday, day, style);
+}
+
+std::string two_days_words(Day first, Day last, DateStyle style) {
+  const year_month_day from{first}, to{last};
+  // Only where the month comes last can the first one go without.
+  const bool shared =
+      &patterns_of(style) == &day_month && from.month() == to.month() && from.year() == to.year();
+  return fmt::format("{} and {}",
+                     shared ? put_together("{w} {d}", first, style) : long_day_words(first, style),
+                     long_day_words(last, style));
 }
 
 std::string on_day_words(Day day, Day today, DateStyle style) {

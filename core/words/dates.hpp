@@ -13,6 +13,11 @@ namespace rackside {
 [[nodiscard]] std::string day_words(Day day, Day today, DateStyle style = DateStyle::DayMonth);
 /// "Tuesday 3 November".
 [[nodiscard]] std::string long_day_words(Day day, DateStyle style = DateStyle::DayMonth);
+/// "Tue 3 November": where a line has little room and the weekday is what one goes by.
+[[nodiscard]] std::string weekday_words(Day day, DateStyle style = DateStyle::DayMonth);
+/// "Tuesday 3 and Sunday 8 November", "Monday 30 June and Friday 4 July".
+[[nodiscard]] std::string two_days_words(Day first, Day last,
+                                         DateStyle style = DateStyle::DayMonth);
 /// "today", "tomorrow", "on Friday 12 June", with the year where it is not this one.
 [[nodiscard]] std::string on_day_words(Day day, Day today, DateStyle style = DateStyle::DayMonth);
 /// "today 21:30", "yesterday", "3 Nov", "3 Nov 2029".

@@ -38,6 +38,7 @@ struct Start {
   Asking operator()(const AskPerson& about) const { return {about, {}, true}; }
   Asking operator()(const AskWrong& about) const { return {about, {}, true}; }
   Asking operator()(const AskPrey& about) const { return {about, {}, false}; }
+  Asking operator()(const AskStandIn& about) const { return {about, {}, true}; }
 };
 
 struct Words {
@@ -47,6 +48,7 @@ struct Words {
   }
   std::string operator()(const AskWrong&) const { return "what is wrong?"; }
   std::string operator()(const AskPrey&) const { return "instead of it"; }
+  std::string operator()(const AskStandIn&) const { return "stand-in"; }
 };
 
 struct Known {
@@ -57,6 +59,7 @@ struct Known {
   std::set<std::string> operator()(const AskPerson&) const { return {}; }
   std::set<std::string> operator()(const AskWrong&) const { return {}; }
   std::set<std::string> operator()(const AskPrey&) const { return prey_known(model); }
+  std::set<std::string> operator()(const AskStandIn&) const { return stand_ins_known(model); }
 };
 
 struct Take {
@@ -73,6 +76,9 @@ struct Take {
   std::optional<std::string> operator()(const AskPrey& about) const {
     return offer_instead(model, about, model.asking->text);
   }
+  std::optional<std::string> operator()(const AskStandIn&) const {
+    return name_stand_in(model, model.asking->text);
+  }
 };
 
 // What follows from an answer that was taken.
@@ -84,6 +90,7 @@ struct Follow {
   Effects operator()(const AskPerson&) const { return add_person(model, stamp); }
   Effects operator()(const AskWrong& about) const { return flag(model, about, text, stamp); }
   Effects operator()(const AskPrey&) const { return {}; }
+  Effects operator()(const AskStandIn&) const { return {}; }
 };
 
 }  // namespace

@@ -4,10 +4,14 @@ namespace rackside::kiosk {
 
 // However the page was come to or left: by a tap, a scan or because nobody was there any more.
 Effects follow_screen(Model& model, ScreenName before) {
-  const bool was_open = before == ScreenName::Camera, is_open = model.screen == ScreenName::Camera;
+  const auto live = [](ScreenName screen) {
+    return screen == ScreenName::Camera || screen == ScreenName::Picture;
+  };
+  const bool was_open = live(before), is_open = live(model.screen);
   if (was_open == is_open) return {};
   model.camera = is_open ? std::optional(CameraPage{}) : std::nullopt;
   if (!is_open) return {WatchCamera{Watching::Codes}};
+  if (model.screen == ScreenName::Picture) return {WatchCamera{Watching::EveryPicture}};
   return {FindCameras{}, WatchCamera{Watching::EveryPicture}};
 }
 

@@ -5,6 +5,7 @@
 #include <variant>
 #include <vector>
 
+#include "core/cover/return_report.hpp"
 #include "core/event/event.hpp"
 #include "kiosk/settings/settings.hpp"
 #include "labels/batch/batch.hpp"
@@ -15,6 +16,12 @@ namespace rackside::kiosk {
 struct SaveDrafts {
   std::vector<Draft> drafts;
   bool operator==(const SaveDrafts&) const = default;
+};
+/// Write the draft with a picture of what the camera sees just now; without one where that fails.
+/// Answer: Saved.
+struct SaveWithPicture {
+  Draft draft;
+  bool operator==(const SaveWithPicture&) const = default;
 };
 /// Read who lives where. Answer: RosterLoaded.
 struct LoadRoster {
@@ -63,6 +70,35 @@ struct PrintLabels {
   std::string by;
   bool operator==(const PrintLabels&) const = default;
 };
+/// Print a badge as the kiosk is set up. Answer: LabelsPrinted.
+struct PrintBadgeOf {
+  std::string name;
+  Settings settings;
+  bool operator==(const PrintBadgeOf&) const = default;
+};
+/// Read everything and foresee the days of this cover. Answer: CoverForeseen.
+struct ForeseeCover {
+  EventId cover;
+  Wording wording;
+  bool operator==(const ForeseeCover&) const = default;
+};
+/// Read everything and tell what was done in this cover. Answer: ReturnTold.
+struct TellReturn {
+  EventId cover;
+  Wording wording;
+  bool operator==(const TellReturn&) const = default;
+};
+/// Print the sheet for the wall, or the report. Answer: SheetPrinted.
+struct PrintHandover {
+  EventId cover;
+  Settings settings;
+  bool operator==(const PrintHandover&) const = default;
+};
+struct PrintReturn {
+  ReturnReport report;
+  Settings settings;
+  bool operator==(const PrintReturn&) const = default;
+};
 /// Ask the printing system. Answer: PrintersFound.
 struct FindPrinters {
   bool operator==(const FindPrinters&) const = default;
@@ -109,8 +145,9 @@ struct Quit {
 };
 
 using Effect =
-    std::variant<SaveDrafts, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal, TidyLog,
-                 WatchCamera, FindCameras, MakeBatch, PrintLabels, FindPrinters, KeepSettings,
+    std::variant<SaveDrafts, SaveWithPicture, LoadRoster, LoadOverview, LoadHistory, ForecastAnimal,
+                 TidyLog, WatchCamera, FindCameras, MakeBatch, PrintLabels, PrintBadgeOf,
+                 ForeseeCover, TellReturn, PrintHandover, PrintReturn, FindPrinters, KeepSettings,
                  FindPin, CheckPin, KeepPin, FindFiles, ReadFile, WriteFile, StopWriting, Quit>;
 
 }  // namespace rackside::kiosk

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <utility>
 
 #include "kiosk/model/steps.hpp"
 
@@ -29,21 +30,40 @@ std::optional<std::string> why_no_flag(const Model& model, const AskWrong& about
 }
 
 Effects flag(Model& model, const AskWrong& about, const std::string& words, const Stamp& stamp) {
-  model.saving.push_back(stamp.fresh);
-  return {SaveDrafts{{Draft{.id = stamp.fresh,
-                            .by = model.by,
-                            .when = When{stamp.now, Precision::Exact},
-                            .animal = model.tub->animal,
-                            .enclosure = about.tub,
-                            .details = Flagged{},
-                            .note = words}}}};
+  model.flagging = Draft{.id = stamp.fresh,
+                         .by = model.by,
+                         .when = When{stamp.now, Precision::Exact},
+                         .animal = model.tub->animal,
+                         .enclosure = about.tub,
+                         .details = Flagged{},
+                         .note = words};
+  if (!model.camera_fitted) return leave_picture(model);
+  go_to(model, ScreenName::Picture);
+  return {};
 }
 
-std::string flag_saved_words(const Model& model) {
+Effects take_picture(Model& model) {
+  if (!model.flagging) return {};
+  Draft draft = *std::exchange(model.flagging, std::nullopt);
+  model.saving.push_back(draft.id);
+  go_back(model);
+  return {SaveWithPicture{std::move(draft)}};
+}
+
+Effects leave_picture(Model& model) {
+  if (!model.flagging) return {};
+  Draft draft = *std::exchange(model.flagging, std::nullopt);
+  model.saving.push_back(draft.id);
+  if (model.screen == ScreenName::Picture) go_back(model);
+  return {SaveDrafts{{std::move(draft)}}};
+}
+
+std::string flag_saved_words(const Model& model, const std::string& without) {
   const Contact* keeper = first_keeper(model.cover);
-  if (keeper == nullptr) return "Saved. The keeper will see it; call them if it cannot wait.";
-  return fmt::format("Saved. The keeper will see it; call {}, {}, if it cannot wait.", keeper->name,
-                     keeper->number);
+  const std::string whom =
+      keeper == nullptr ? "them" : fmt::format("{}, {},", keeper->name, keeper->number);
+  return fmt::format("Saved. {}{}The keeper will see it; call {} if it cannot wait.", without,
+                     without.empty() ? "" : " ", whom);
 }
 
 void keep_words(Model& model, const Draft& draft) {

@@ -6,6 +6,11 @@
 namespace rackside::kiosk {
 namespace {
 
+bool is_about_cover(ScreenName screen) {
+  return screen == ScreenName::Cover || screen == ScreenName::NewCover ||
+         screen == ScreenName::Days || screen == ScreenName::Returned;
+}
+
 struct Purpose {
   const Model& model;
 
@@ -20,9 +25,21 @@ struct Purpose {
   }
   std::string operator()(const Show& i) const {
     if (i.screen == ScreenName::Setup || i.screen == ScreenName::Camera) return "setup";
+    if (is_about_cover(i.screen)) return "cover";
+    if (i.screen == ScreenName::Picture) return "recording";
     if (i.screen == ScreenName::BringIn) return "bringing records in";
     return i.screen == ScreenName::NewTubs ? "new tubs" : "people";
   }
+  std::string operator()(const PrintBadge&) const { return "people"; }
+  std::string operator()(const NextCover&) const { return "cover"; }
+  std::string operator()(const AskDay&) const { return "cover"; }
+  std::string operator()(const PickDay&) const { return "cover"; }
+  std::string operator()(const ToggleRack&) const { return "cover"; }
+  std::string operator()(const PlanCover&) const { return "cover"; }
+  std::string operator()(const EndCover&) const { return "cover"; }
+  std::string operator()(const PrintCover&) const { return "cover"; }
+  std::string operator()(const TakePicture&) const { return "recording"; }
+  std::string operator()(const LeavePicture&) const { return "recording"; }
   std::string operator()(const CorrectTo& i) const {
     if (i.action == Action::Died) return "recording a death";
     return "putting somebody else's entry right";
@@ -35,6 +52,7 @@ struct Purpose {
   std::string operator()(const NextValue&) const { return "new tubs"; }
   std::string operator()(const Ask& i) const {
     if (std::holds_alternative<AskWrong>(i.question)) return "recording";
+    if (std::holds_alternative<AskStandIn>(i.question)) return "cover";
     if (std::holds_alternative<AskPrey>(i.question)) return "the round";
     return std::holds_alternative<AskPerson>(i.question) ? "people" : "new tubs";
   }

@@ -14,6 +14,7 @@
 #include "core/people/pin.hpp"
 #include "kiosk/model/bring_in_page.hpp"
 #include "kiosk/model/camera_page.hpp"
+#include "kiosk/model/cover_page.hpp"
 #include "kiosk/model/number_question.hpp"
 #include "kiosk/model/question.hpp"
 #include "kiosk/settings/settings.hpp"
@@ -43,6 +44,11 @@ enum class ScreenName {
   Pin,
   People,
   Person,
+  Cover,
+  NewCover,
+  Days,
+  Returned,
+  Picture,
   BringIn,
 };
 
@@ -213,6 +219,47 @@ struct EndAccess {
 struct ChangePin {
   bool operator==(const ChangePin&) const = default;
 };
+/// The badge of the person that is open, on a label.
+struct PrintBadge {
+  bool operator==(const PrintBadge&) const = default;
+};
+/// The next of the covers that can be shown here.
+struct NextCover {
+  bool operator==(const NextCover&) const = default;
+};
+/// A day of the cover that is being planned is to be chosen, and is.
+struct AskDay {
+  WhichDay which = WhichDay::First;
+  bool operator==(const AskDay&) const = default;
+};
+struct PickDay {
+  Day day;
+  bool operator==(const PickDay&) const = default;
+};
+/// This rack belongs to the cover that is being planned, or does not.
+struct ToggleRack {
+  std::string rack;
+  bool operator==(const ToggleRack&) const = default;
+};
+/// Writes the cover that was filled in.
+struct PlanCover {
+  bool operator==(const PlanCover&) const = default;
+};
+/// The cover that is shown ends today; has to be said twice.
+struct EndCover {
+  bool operator==(const EndCover&) const = default;
+};
+/// Prints the sheet about the cover that is shown: for the wall before it, the report after it.
+struct PrintCover {
+  bool operator==(const PrintCover&) const = default;
+};
+/// What the camera sees goes with what was said to be wrong, or goes without.
+struct TakePicture {
+  bool operator==(const TakePicture&) const = default;
+};
+struct LeavePicture {
+  bool operator==(const LeavePicture&) const = default;
+};
 /// Somebody wants to leave the program: the window's close, Alt-F4.
 struct Leave {
   bool operator==(const Leave&) const = default;
@@ -244,6 +291,11 @@ struct ReaderSays {
 struct CameraSeen {
   CameraSight sight;
   bool operator==(const CameraSeen&) const = default;
+};
+/// Whether there is a camera that is looked through.
+struct CameraFitted {
+  bool fitted = false;
+  bool operator==(const CameraFitted&) const = default;
 };
 struct CamerasFound {
   std::vector<std::string> paths;
@@ -280,6 +332,7 @@ struct HistoryLoaded {
 struct Saved {
   std::vector<Draft> drafts;
   Result<std::vector<Event>> events;
+  std::string without;  // why a picture did not come along; empty: none was wanted, or it did
   bool operator==(const Saved&) const = default;
 };
 /// Whether a PIN is set.
@@ -309,6 +362,29 @@ struct TubsMade {
 struct LabelsPrinted {
   Result<std::string> outcome;
   bool operator==(const LabelsPrinted&) const = default;
+};
+/// What a cover will need, as foreseen now.
+struct CoverForeseen {
+  EventId cover;
+  Result<CoverBrief> brief;
+  bool operator==(const CoverForeseen&) const = default;
+};
+/// What was done in a cover.
+struct ReturnTold {
+  EventId cover;
+  Result<ReturnReport> report;
+  bool operator==(const ReturnTold&) const = default;
+};
+/// How far the foreseeing or the report has come, from 0 to 1.
+struct CoverWorked {
+  EventId cover;
+  double part = 0;
+  bool operator==(const CoverWorked&) const = default;
+};
+/// What became of a sheet: a sentence, or why there is none.
+struct SheetPrinted {
+  Result<std::string> outcome;
+  bool operator==(const SheetPrinted&) const = default;
 };
 /// Which printers and label sheets there are.
 struct PrintersFound {
@@ -353,11 +429,13 @@ using Intent =
                  NextResident, Shift, Ask, AnswerWith, Typed, Erase, Enter, Turn, TakeBack, LookAt,
                  CorrectTo, CorrectDay, NextFilter, SetOut, EndRound, NextValue, MakeTubs, SetUp,
                  LookForCameras, LookForFiles, LookInto, BringIn, StopBringingIn, PrintBroughtIn,
-                 PickPerson, StepAside, OpenPerson, GiveAccess, EndAccess, ChangePin, Leave,
-                 CodeRead, LabelRefused, ReaderSays, CameraSeen, CamerasFound, RosterLoaded,
-                 OverviewReady, ForecastReady, HistoryLoaded, Saved, PinFound, PinChecked, PinKept,
-                 Stop, TubsMade, LabelsPrinted, PrintersFound, SettingsKept, FilesFound,
-                 FileLookedInto, PartBroughtIn, BroughtIn, Tick>;
+                 PickPerson, StepAside, OpenPerson, GiveAccess, EndAccess, ChangePin, PrintBadge,
+                 NextCover, AskDay, PickDay, ToggleRack, PlanCover, EndCover, PrintCover,
+                 TakePicture, LeavePicture, Leave, CodeRead, LabelRefused, ReaderSays, CameraSeen,
+                 CameraFitted, CamerasFound, RosterLoaded, OverviewReady, ForecastReady,
+                 HistoryLoaded, Saved, PinFound, PinChecked, PinKept, Stop, TubsMade, LabelsPrinted,
+                 CoverForeseen, ReturnTold, CoverWorked, SheetPrinted, PrintersFound, SettingsKept,
+                 FilesFound, FileLookedInto, PartBroughtIn, BroughtIn, Tick>;
 
 /// What arrives with every intent, because `update` knows neither a clock nor chance.
 struct Stamp {

@@ -54,7 +54,7 @@ Effects on_history(Model& model, const HistoryLoaded& loaded, const Stamp& stamp
   return effects;
 }
 
-Effects on_roster(Model& model, const RosterLoaded& loaded) {
+Effects on_roster(Model& model, const RosterLoaded& loaded, const Stamp& stamp) {
   const auto awaited = std::exchange(model.awaited, std::nullopt);
   if (!loaded.roster) {
     tell(model, Tone::Problem, loaded.roster.error().sentence);
@@ -62,8 +62,10 @@ Effects on_roster(Model& model, const RosterLoaded& loaded) {
   }
   take_over(model, loaded.roster->collection);
   take_people(model, loaded.roster->people);
+  model.cover = loaded.roster->cover;
   model.roster_known = true;
   if (!awaited) return {};
+  if (awaited->kind() == CodeKind::Person) return welcome(model, *awaited, stamp);
   if (model.collection.enclosure(*awaited) != nullptr) return open_tub(model, *awaited);
   tell(model, Tone::Problem,
        fmt::format("{} is a code of ours, but no tub in this collection has it.",
@@ -81,7 +83,6 @@ void on_overview(Model& model, const OverviewReady& ready) {
   model.climate = ready.overview.climate;
   model.air = ready.overview.air;
   model.warmth = ready.overview.warmth;
-  model.cover = ready.overview.cover;
   model.roster_known = true;
   model.overview_known = true;
   model.plan_stale = true;

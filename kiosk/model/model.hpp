@@ -125,6 +125,9 @@ struct Model {
   AirDays air;
   WarmDays warmth;
   CoverBook cover;
+  CoverPage cover_page;
+  ReturnPage return_page;
+  CoverForm new_cover;  // half filled or not
 
   DayPlan plan;  // as things stand; made anew when the round screen comes up
   bool plan_stale = false;
@@ -145,6 +148,8 @@ struct Model {
   bool list_turned = false;  // by hand; until then the round's list follows the walk
 
   std::optional<CameraPage> camera;  // while its page is open
+  bool camera_fitted = false;
+  std::optional<Draft> flagging;  // what is wrong, while a picture may go with it
   BringInPage bring_in;
 
   std::optional<Notice> notice;

@@ -75,6 +75,11 @@ Effects end_access(Model& model, const Stamp& stamp) {
   return save(model.by, PersonEnded{person->name}, stamp);
 }
 
+Effects print_badge(const Model& model) {
+  if (model.people.named(model.person) == nullptr) return {};
+  return {PrintBadgeOf{model.person, model.settings}};
+}
+
 Effects on_people_event(Model& model, const Event& event, const Stamp& stamp) {
   apply(model.people, event);
   if (const auto* came = std::get_if<PersonCame>(&event.details))

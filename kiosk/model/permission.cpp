@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/cover/cover_rules.hpp"
 #include "kiosk/model/steps.hpp"
 
 namespace rackside::kiosk {
@@ -29,6 +30,7 @@ struct GuardOfQuestion {
   Guard operator()(const AskNewTub&) const { return Guard::Keepers; }
   Guard operator()(const AskPerson&) const { return Guard::KeeperPin; }
   Guard operator()(const AskWrong&) const { return Guard::Entry; }
+  Guard operator()(const AskStandIn&) const { return Guard::KeeperPin; }
   Guard operator()(const AskPrey&) const { return Guard::Entry; }
 };
 
@@ -49,13 +51,18 @@ Guard guard_of_screen(const Model& model, ScreenName screen) {
     case ScreenName::Growth:
     case ScreenName::Who:
     case ScreenName::Pin: return Guard::Open;
+    case ScreenName::Picture:
     case ScreenName::Number: return Guard::Entry;
     case ScreenName::NewTubs: return Guard::Keepers;
     case ScreenName::Setup:
     case ScreenName::Camera:
     case ScreenName::BringIn:
     case ScreenName::People:
-    case ScreenName::Person: return Guard::KeeperPin;
+    case ScreenName::Person:
+    case ScreenName::Cover:
+    case ScreenName::NewCover:
+    case ScreenName::Days:
+    case ScreenName::Returned: return Guard::KeeperPin;
     case ScreenName::Words:
       return model.asking ? std::visit(GuardOfQuestion{}, model.asking->question) : Guard::Open;
   }
@@ -108,6 +115,16 @@ struct GuardOf {
   Guard operator()(const GiveAccess&) const { return Guard::KeeperPin; }
   Guard operator()(const EndAccess&) const { return Guard::KeeperPin; }
   Guard operator()(const ChangePin&) const { return Guard::KeeperPin; }
+  Guard operator()(const PrintBadge&) const { return Guard::KeeperPin; }
+  Guard operator()(const NextCover&) const { return Guard::KeeperPin; }
+  Guard operator()(const AskDay&) const { return Guard::KeeperPin; }
+  Guard operator()(const PickDay&) const { return Guard::KeeperPin; }
+  Guard operator()(const ToggleRack&) const { return Guard::KeeperPin; }
+  Guard operator()(const PlanCover&) const { return Guard::KeeperPin; }
+  Guard operator()(const EndCover&) const { return Guard::KeeperPin; }
+  Guard operator()(const PrintCover&) const { return Guard::KeeperPin; }
+  Guard operator()(const TakePicture&) const { return Guard::Entry; }
+  Guard operator()(const LeavePicture&) const { return Guard::Entry; }
   Guard operator()(const Leave&) const { return Guard::WayOut; }
   // A card says the same as its tile.
   Guard operator()(const CodeRead& i) const {
@@ -120,6 +137,11 @@ struct GuardOf {
   // What readers and workers bring is nobody's doing.
   Guard operator()(const ReaderSays&) const { return Guard::Open; }
   Guard operator()(const CameraSeen&) const { return Guard::Open; }
+  Guard operator()(const CameraFitted&) const { return Guard::Open; }
+  Guard operator()(const CoverForeseen&) const { return Guard::Open; }
+  Guard operator()(const ReturnTold&) const { return Guard::Open; }
+  Guard operator()(const CoverWorked&) const { return Guard::Open; }
+  Guard operator()(const SheetPrinted&) const { return Guard::Open; }
   Guard operator()(const CamerasFound&) const { return Guard::Open; }
   Guard operator()(const RosterLoaded&) const { return Guard::Open; }
   Guard operator()(const OverviewReady&) const { return Guard::Open; }
@@ -150,6 +172,12 @@ static_assert(rows_follow_the_enumeration());
 
 }  // namespace
 
+bool is_their_day(const Model& model, const Person& person) {
+  const Day today = model.now.day();
+  if (badge_state(person, today) != BadgeState::Open) return false;
+  return person.role == Role::Keeper || not_your_days(model.cover, person, today).empty();
+}
+
 Standing standing_of(const Model& model) {
   // A PIN without people is one whose log is not read yet, or cannot be.
   if (model.people.nobody() && model.pin_set.value_or(false) && !model.roster_known)
@@ -157,8 +185,7 @@ Standing standing_of(const Model& model) {
   if (model.people.nobody()) return Standing::Unset;
   if (model.pin_given) return Standing::Proven;
   const Person* person = model.people.named(model.by);
-  if (person == nullptr || badge_state(*person, model.now.day()) != BadgeState::Open)
-    return Standing::Nobody;
+  if (person == nullptr || !is_their_day(model, *person)) return Standing::Nobody;
   return person->role == Role::Keeper ? Standing::Keeper : Standing::Assistant;
 }
 

@@ -52,6 +52,9 @@ inline constexpr std::array<PermissionRow, all_guards.size()> permissions{{
      {Verdict::Allowed, Verdict::AskPin, Verdict::AskPin, Verdict::AskPin, Verdict::Allowed}},
 }};
 
+/// Whether this person has access today: an assistant who stands in, on the days of their cover
+/// only, which can also end at midnight while they are at the kiosk.
+[[nodiscard]] bool is_their_day(const Model& model, const Person& person);
 [[nodiscard]] Standing standing_of(const Model& model);
 /// Somebody who is not a keeper is at the kiosk: what they see is simpler.
 [[nodiscard]] bool stands_in(const Model& model);

@@ -30,7 +30,7 @@ Effects comes(const std::string& name, Arrival how, const Stamp& stamp) {
 // A keeper's days are all days.
 std::string why_not_today(const Model& model, const Person& person, const Stamp& stamp) {
   if (person.role == Role::Keeper) return {};
-  return not_your_days(model.cover, person.name, stamp.now.day());
+  return not_your_days(model.cover, person, stamp.now.day(), model.settings.wording.dates);
 }
 
 }  // namespace
@@ -53,6 +53,14 @@ void note_presence(Model& model, const Stamp& stamp) {
 }
 
 Effects on_badge(Model& model, const Code& badge, const Stamp& stamp) {
+  if (model.people.nobody() || model.people.with_badge(badge) != nullptr)
+    return welcome(model, badge, stamp);
+  // Another program may have added them since: a cover that was planned at a desk.
+  model.awaited = badge;
+  return {LoadRoster{}};
+}
+
+Effects welcome(Model& model, const Code& badge, const Stamp& stamp) {
   if (model.people.nobody()) {
     tell(model, Tone::Tell,
          "Nobody is set up to work here yet: that is in the drawer, under people.");

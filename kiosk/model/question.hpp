@@ -51,6 +51,11 @@ struct AskPrey {
   bool operator==(const AskPrey&) const = default;
 };
 
-using Question = std::variant<AskNewTub, AskPerson, AskWrong, AskPrey>;
+/// Who stands in, of the cover that is being planned.
+struct AskStandIn {
+  bool operator==(const AskStandIn&) const = default;
+};
+
+using Question = std::variant<AskNewTub, AskPerson, AskWrong, AskPrey, AskStandIn>;
 
 }  // namespace rackside::kiosk

@@ -106,10 +106,11 @@ void after_retraction(Model& model, const Event& event) {
   tell(model, Tone::Done, "Undone. Both entries stay in the records.");
 }
 
-void after_record(Model& model, const Event& event) {
+void after_record(Model& model, const Event& event, const std::string& without) {
   const std::string what = what_was(event.details, model.rules.collection.wording.units);
   const bool flagged = std::holds_alternative<Flagged>(event.details);
-  tell(model, Tone::Done, flagged ? flag_saved_words(model) : fmt::format("Saved: {}.", what));
+  tell(model, without.empty() ? Tone::Done : Tone::Problem,
+       flagged ? flag_saved_words(model, without) : fmt::format("Saved: {}.", what));
   model.undo = UndoOffer{event.id, event.animal, event.enclosure, what, event.by};
 }
 
@@ -146,12 +147,14 @@ Effects on_saved(Model& model, const Saved& saved, const Stamp& stamp) {
     return {};
   }
   Effects effects;
+  const bool about_cover = std::ranges::any_of(*saved.events, is_about_cover, &Event::details);
   for (const Event& event : *saved.events) {
     remember(model, event);
     note_for_round(model, event);
     if (model.number && model.number->draft == event.id) model.number.reset();
     if (!event.animal && !changes_air(model, event)) {
-      for (Effect& effect : on_people_event(model, event, stamp))
+      for (Effect& effect :
+           about_cover ? on_cover_event(model, event) : on_people_event(model, event, stamp))
         effects.push_back(std::move(effect));
       continue;
     }
@@ -159,7 +162,7 @@ Effects on_saved(Model& model, const Saved& saved, const Stamp& stamp) {
     if (std::holds_alternative<Retracted>(event.details))
       after_retraction(model, event);
     else
-      after_record(model, event);
+      after_record(model, event, saved.without);
     if (event.animal && model.tub && model.tub->animal == event.animal && model.tub->history)
       effects.push_back(ForecastAnimal{*event.animal, *model.tub->history});
   }

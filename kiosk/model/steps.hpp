@@ -93,8 +93,11 @@ void ask(Model& model, const Question& question);
                                                      const std::string& words);
 [[nodiscard]] Effects flag(Model& model, const AskWrong& about, const std::string& words,
                            const Stamp& stamp);
-/// What is said of a flag that is on the disk.
-[[nodiscard]] std::string flag_saved_words(const Model& model);
+/// What is said of a flag that is on the disk; `without` says why no picture is, or is empty.
+[[nodiscard]] std::string flag_saved_words(const Model& model, const std::string& without);
+/// With what the camera sees, or without.
+[[nodiscard]] Effects take_picture(Model& model);
+[[nodiscard]] Effects leave_picture(Model& model);
 /// It could not be written: the words are there to be gone on with.
 void keep_words(Model& model, const Draft& draft);
 
@@ -123,6 +126,8 @@ void take_people(Model& model, const People& people);
 /// Somebody does something just now; whoever was here before may have gone since.
 void note_presence(Model& model, const Stamp& stamp);
 [[nodiscard]] Effects on_badge(Model& model, const Code& badge, const Stamp& stamp);
+/// As on_badge, by what is known here.
+[[nodiscard]] Effects welcome(Model& model, const Code& badge, const Stamp& stamp);
 [[nodiscard]] Effects pick_person(Model& model, const std::string& name, const Stamp& stamp);
 void step_aside(Model& model);
 [[nodiscard]] Effects on_came(Model& model, const PersonCame& came, const Stamp& stamp);
@@ -155,13 +160,47 @@ void open_person(Model& model, const std::string& name);
 /// What was saved about people. Nothing for other events.
 [[nodiscard]] Effects on_people_event(Model& model, const Event& event, const Stamp& stamp);
 
+/// A label with the badge of the person that is open.
+[[nodiscard]] Effects print_badge(const Model& model);
+
+// cover.cpp: somebody stands in
+/// Those that hold or come, the next one first.
+[[nodiscard]] std::vector<const Cover*> covers_ahead(const Model& model);
+/// Those that have begun, the last one first.
+[[nodiscard]] std::vector<const Cover*> covers_begun(const Model& model);
+[[nodiscard]] Effects open_cover(Model& model);
+[[nodiscard]] Effects open_return(Model& model);
+[[nodiscard]] Effects next_cover(Model& model);
+[[nodiscard]] Effects end_cover(Model& model, const Stamp& stamp);
+[[nodiscard]] Effects print_cover(Model& model);
+/// A cover that is planned or ended. What is saved with it belongs to it.
+[[nodiscard]] bool is_about_cover(const Details& details);
+[[nodiscard]] Effects on_cover_event(Model& model, const Event& event);
+
+// cover_told.cpp: what workers bring about one
+void on_cover_foreseen(Model& model, const CoverForeseen& foreseen);
+void on_return_told(Model& model, const ReturnTold& told);
+void on_cover_worked(Model& model, const CoverWorked& worked);
+void on_sheet_printed(Model& model, const SheetPrinted& printed);
+
+// new_cover.cpp: the form for one
+[[nodiscard]] Draft cover_draft(const Model& model, EventId id, const Stamp& stamp,
+                                Details details);
+[[nodiscard]] std::set<std::string> stand_ins_known(const Model& model);
+/// Gives back why not.
+[[nodiscard]] std::optional<std::string> name_stand_in(Model& model, const std::string& typed);
+void ask_day(Model& model, WhichDay which);
+void pick_day(Model& model, Day day);
+void toggle_rack(Model& model, const std::string& rack);
+[[nodiscard]] Effects plan_cover(Model& model, const Stamp& stamp);
+
 // update.cpp
 /// What `update` does when it is allowed, and what it asks or says when it is not.
 [[nodiscard]] Effects decide(Model& model, const Intent& intent, const Stamp& stamp);
 
 // loaded.cpp: what workers bring
 [[nodiscard]] Effects on_history(Model& model, const HistoryLoaded& loaded, const Stamp& stamp);
-[[nodiscard]] Effects on_roster(Model& model, const RosterLoaded& loaded);
+[[nodiscard]] Effects on_roster(Model& model, const RosterLoaded& loaded, const Stamp& stamp);
 void on_overview(Model& model, const OverviewReady& ready);
 
 inline void tell(Model& model, Tone tone, std::string sentence) {

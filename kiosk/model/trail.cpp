@@ -8,7 +8,8 @@ namespace {
 // Not come back to: a keypad whose code was opened, a question that was answered.
 bool passing(ScreenName screen) {
   return screen == ScreenName::Keypad || screen == ScreenName::Number ||
-         screen == ScreenName::Who || screen == ScreenName::Pin;
+         screen == ScreenName::Who || screen == ScreenName::Pin || screen == ScreenName::Days ||
+         screen == ScreenName::Picture;
 }
 
 bool stands_on_plan(ScreenName screen) {
@@ -21,6 +22,7 @@ void arrive(Model& model, ScreenName screen) {
   model.list_page = 0;
   model.list_turned = false;
   model.notice.reset();
+  model.cover_page.ending = false;
   // The way home closes the tub: a card that is scanned later must not land in it.
   if (screen == ScreenName::Round) {
     model.trail.clear();

@@ -17,6 +17,8 @@ struct Step {
 
   Effects operator()(const Record& i) const { return record(model, i.action, stamp); }
   Effects operator()(const Show& i) const {
+    if (i.screen == ScreenName::Cover) return open_cover(model);
+    if (i.screen == ScreenName::Returned) return open_return(model);
     if (i.screen == ScreenName::Map)
       show_map(model);
     else
@@ -134,8 +136,47 @@ struct Step {
   Effects operator()(const GiveAccess&) const { return give_access(model, stamp); }
   Effects operator()(const EndAccess&) const { return end_access(model, stamp); }
   Effects operator()(const ChangePin&) const { return choose_pin(model); }
-  Effects operator()(const Leave&) const { return {Quit{}}; }
-  Effects operator()(const Stop&) const { return {Quit{}}; }
+  Effects operator()(const PrintBadge&) const { return print_badge(model); }
+  Effects operator()(const NextCover&) const { return next_cover(model); }
+  Effects operator()(const AskDay& i) const {
+    ask_day(model, i.which);
+    return {};
+  }
+  Effects operator()(const PickDay& i) const {
+    pick_day(model, i.day);
+    return {};
+  }
+  Effects operator()(const ToggleRack& i) const {
+    toggle_rack(model, i.rack);
+    return {};
+  }
+  Effects operator()(const PlanCover&) const { return plan_cover(model, stamp); }
+  Effects operator()(const EndCover&) const { return end_cover(model, stamp); }
+  Effects operator()(const PrintCover&) const { return print_cover(model); }
+  Effects operator()(const TakePicture&) const { return take_picture(model); }
+  Effects operator()(const LeavePicture&) const { return leave_picture(model); }
+  Effects operator()(const CoverForeseen& i) const {
+    on_cover_foreseen(model, i);
+    return {};
+  }
+  Effects operator()(const ReturnTold& i) const {
+    on_return_told(model, i);
+    return {};
+  }
+  Effects operator()(const CoverWorked& i) const {
+    on_cover_worked(model, i);
+    return {};
+  }
+  Effects operator()(const SheetPrinted& i) const {
+    on_sheet_printed(model, i);
+    return {};
+  }
+  Effects operator()(const CameraFitted& i) const {
+    model.camera_fitted = i.fitted;
+    return {};
+  }
+  Effects operator()(const Leave&) const { return quit(); }
+  Effects operator()(const Stop&) const { return quit(); }
   Effects operator()(const PinFound& i) const {
     on_pin_found(model, i);
     return {};
@@ -165,7 +206,7 @@ struct Step {
     on_cameras(model, i);
     return {};
   }
-  Effects operator()(const RosterLoaded& i) const { return on_roster(model, i); }
+  Effects operator()(const RosterLoaded& i) const { return on_roster(model, i, stamp); }
   Effects operator()(const OverviewReady& i) const {
     on_overview(model, i);
     return {};
@@ -188,9 +229,15 @@ struct Step {
   Effects operator()(const Tick&) const { return when_idle(); }
 
  private:
-  // Somebody is aiming the camera: what it reads stands beside its picture and opens nothing.
+  Effects quit() const {
+    Effects effects = leave_picture(model);
+    effects.emplace_back(Quit{});
+    return effects;
+  }
+  // Somebody is aiming the camera, or shows it a tub: what it reads opens nothing.
   bool only_tried(ReadBy by) const {
-    return by == ReadBy::Camera && model.screen == ScreenName::Camera;
+    return by == ReadBy::Camera &&
+           (model.screen == ScreenName::Camera || model.screen == ScreenName::Picture);
   }
   Effects when_idle() const {
     const bool idle = model.last_touched && stamp.now.utc - model.last_touched->utc >= idle_return;
@@ -199,8 +246,9 @@ struct Step {
     go_home(model);
     model.undo.reset();
     model.pin_given.reset();
-    // A new day changes forecasts and what is due, also when nothing was recorded.
-    return {TidyLog{}, LoadOverview{}};
+    // A new day changes forecasts and what is due, also when nothing was recorded; and another
+    // program may have written since.
+    return {TidyLog{}, LoadRoster{}, LoadOverview{}};
   }
 };
 
@@ -218,6 +266,9 @@ bool by_a_person(const Intent& intent) {
       std::holds_alternative<CamerasFound>(intent) || std::holds_alternative<FilesFound>(intent) ||
       std::holds_alternative<FileLookedInto>(intent) ||
       std::holds_alternative<PartBroughtIn>(intent) || std::holds_alternative<BroughtIn>(intent) ||
+      std::holds_alternative<CameraFitted>(intent) ||
+      std::holds_alternative<CoverForeseen>(intent) || std::holds_alternative<ReturnTold>(intent) ||
+      std::holds_alternative<CoverWorked>(intent) || std::holds_alternative<SheetPrinted>(intent) ||
       std::holds_alternative<Tick>(intent));
 }
 
@@ -242,6 +293,9 @@ Next update(Model model, const Intent& intent, const Stamp& stamp) {
   const ScreenName before = model.screen;
   Effects effects = decide(model, intent, stamp);
   for (Effect& effect : follow_screen(model, before)) effects.push_back(std::move(effect));
+  // However the question about a picture was left, what is wrong is recorded.
+  if (model.flagging && model.screen != ScreenName::Picture)
+    for (Effect& effect : leave_picture(model)) effects.push_back(std::move(effect));
   if (!asks_first(model.screen)) {
     // Nobody waits for an answer any more.
     model.pin.reset();

@@ -24,6 +24,7 @@
 #include "kiosk/shell/effect_runner.hpp"
 #include "kiosk/shell/label_press.hpp"
 #include "kiosk/shell/loop.hpp"
+#include "kiosk/shell/picture_folder.hpp"
 #include "kiosk/shell/record_files.hpp"
 #include "labels/printer/lp_printer.hpp"
 
@@ -153,7 +154,16 @@ class Kiosk {
             [this](const std::vector<LabelContent>& contents, const Settings& as_set_up) {
               return press_.print(contents, as_set_up, clock_.now());
             },
+            [this](const CoverReading& reading, const Settings& as_set_up) {
+              return press_.print_handover(reading, as_set_up, clock_.now());
+            },
+            [this](const ReturnReport& report, const Settings& as_set_up) {
+              return press_.print_return(report, as_set_up, clock_.now());
+            },
             [this] { return press_.choices(); },
+            [folder = pictures_beside(logs.path)](const EventId& event, const GreyImage& picture) {
+              return keep_picture(folder, event, picture);
+            },
             std::make_unique<PinFile>(pin_path(logs.path), uptime),
             [this] { loop_.stop(); },
             [files = RecordFiles(logs.path)] { return files.find(); },

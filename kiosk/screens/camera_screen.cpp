@@ -1,8 +1,8 @@
 // Setup's camera page: the live picture with the aim, and keys that change both.
 
 #include <algorithm>
-#include <cmath>
 
+#include "kiosk/screens/live_part.hpp"
 #include "kiosk/screens/parts.hpp"
 #include "kiosk/screens/screens.hpp"
 #include "kiosk/view/camera_page_view.hpp"
@@ -13,14 +13,6 @@ namespace {
 
 constexpr std::size_t pad_side = 3;
 constexpr double least_choice_mm = 24;
-
-// The largest box of the picture's shape in the middle of `box`.
-Box picture_place(const Box& box, int width, int height) {
-  const double scale = std::min(box.width / width, box.height / height);
-  const double wide = std::floor(width * scale), high = std::floor(height * scale);
-  return {box.x + std::floor((box.width - wide) / 2), box.y + std::floor((box.height - high) / 2),
-          wide, high};
-}
 
 // Visible on any picture: a dark line on a wider light one, or the other way round.
 void outline(Composer& composer, std::vector<Spot> points, Ink ink, double width) {

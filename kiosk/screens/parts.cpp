@@ -74,20 +74,35 @@ Pages pages_of(std::size_t entries, std::size_t rows, int wanted) {
   return pages;
 }
 
+namespace {
+
+double turning_key_room(const Composer& composer, const Box& box) {
+  return (box.height - composer.mm(8)) / 2;
+}
+
+// Too low for one above the other: side by side.
+bool keys_side_by_side(const Composer& composer, const Box& box) {
+  return turning_key_room(composer, box) < composer.mm(least_target_mm);
+}
+
+}  // namespace
+
+double page_keys_width(const Composer& composer, const Box& box) {
+  return composer.mm(usual_target_mm + gap_mm) * (keys_side_by_side(composer, box) ? 2 : 1);
+}
+
 void page_keys(Composer& composer, Box& box, const Pages& pages) {
   if (pages.count < 2) return;
   const int here = static_cast<int>(pages.page);
   Box side = box.take_right(composer.mm(usual_target_mm));
   box.take_right(composer.mm(gap_mm));
-  const double room = (side.height - composer.mm(8)) / 2;
-  if (room < composer.mm(least_target_mm)) {
-    // Too low for one above the other: side by side.
+  if (keys_side_by_side(composer, side)) {
     composer.key(side, "down", Turn{here + 1});
     composer.key(box.take_right(composer.mm(usual_target_mm)), "up", Turn{here - 1});
     box.take_right(composer.mm(gap_mm));
     return;
   }
-  const double height = std::min(composer.mm(22), room);
+  const double height = std::min(composer.mm(22), turning_key_room(composer, side));
   composer.key(side.take_top(height), "up", Turn{here - 1});
   composer.key(side.take_bottom(height), "down", Turn{here + 1});
   composer.text(side, fmt::format("{}/{}", pages.page + 1, pages.count),

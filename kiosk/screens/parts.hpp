@@ -43,6 +43,8 @@ struct Pages {
 
 /// Keys to turn pages, down the right of `box`; takes nothing when there is one page.
 void page_keys(Composer& composer, Box& box, const Pages& pages);
+/// What they take of `box` where there are several pages.
+[[nodiscard]] double page_keys_width(const Composer& composer, const Box& box);
 
 /// The way back, a title, and the keys to turn pages, all in one row: for screens that need every
 /// millimetre below. `more` are keys beside those that turn.

@@ -103,7 +103,8 @@ void compose_person(Composer& composer, const Model& model) {
   Box box = page(composer);
   heading(composer, box, person.name, person.detail);
   if (person.welcome)
-    key_row(composer, box, {{"end their access", EndAccess{}}});
+    key_row(composer, box,
+            {{"print badge", PrintBadge{}, Weight::First}, {"end their access", EndAccess{}}});
   else
     key_row(composer, box, {{"give access again", GiveAccess{}, Weight::First}});
   notice_line(composer, box, telling(model));
@@ -115,8 +116,8 @@ void compose_person(Composer& composer, const Model& model) {
   composer.text(box.take_top(composer.line_height(code)), badge.grouped(), code);
   box.take_top(composer.mm(gap_mm));
   composer.paragraph(box,
-                     "The code of the badge. rackside-labels badges prints it with the name; it is "
-                     "no secret and opens nothing that needs the PIN.",
+                     "The code of the badge, printed with the name as labels are set up. It is no "
+                     "secret and opens nothing that needs the PIN.",
                      composer.style(Step::Record), 6, Ink::Soft);
 }
 

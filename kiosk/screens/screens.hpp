@@ -32,6 +32,11 @@ void compose_who(Composer& composer, const Model& model);
 void compose_pin(Composer& composer, const Model& model);
 void compose_people(Composer& composer, const Model& model);
 void compose_person(Composer& composer, const Model& model);
+void compose_cover(Composer& composer, const Model& model);
+void compose_new_cover(Composer& composer, const Model& model);
+void compose_days(Composer& composer, const Model& model);
+void compose_returned(Composer& composer, const Model& model);
+void compose_picture(Composer& composer, const Model& model);
 
 struct ScreenRow {
   ScreenName screen;
@@ -63,6 +68,11 @@ inline constexpr std::array screens{
     ScreenRow{ScreenName::Pin, "the PIN", compose_pin},
     ScreenRow{ScreenName::People, "people", compose_people},
     ScreenRow{ScreenName::Person, "person", compose_person},
+    ScreenRow{ScreenName::Cover, "cover", compose_cover},
+    ScreenRow{ScreenName::NewCover, "a cover", compose_new_cover},
+    ScreenRow{ScreenName::Days, "a day", compose_days},
+    ScreenRow{ScreenName::Returned, "report", compose_returned},
+    ScreenRow{ScreenName::Picture, "a picture", compose_picture},
 };
 
 /// The picture of the model on this panel.

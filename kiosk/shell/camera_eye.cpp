@@ -62,6 +62,7 @@ void CameraEye::start(std::unique_ptr<FrameSource> source, const Settings& setti
   worker_.reset();
   results_.post(ReaderSays{});  // what the one before had to say is over
   camera_ = settings.camera;
+  results_.post(CameraFitted{source != nullptr});
   if (!source) return;
   worker_ = std::make_unique<CameraWorker>(std::move(source), settings.aim,
                                            [this](CameraWorker& worker) { tell(worker); });

@@ -6,6 +6,7 @@
 #include "kiosk/shell/label_press.hpp"
 #include "labels/batch/batch.hpp"
 #include "labels/batch/label_contents.hpp"
+#include "labels/cards/name_cards.hpp"
 
 namespace rackside::kiosk {
 
@@ -15,6 +16,11 @@ void EffectRunner::run(const Effect& effect) {
 
     void operator()(const SaveDrafts& e) const {
       runner.writing_.add([&r = runner, e] { r.save(e); });
+    }
+    void operator()(const SaveWithPicture& e) const {
+      runner.writing_.add([&r = runner, e, picture = runner.needs_.camera.newest_picture()] {
+        r.save_with_picture(e.draft, picture);
+      });
     }
     void operator()(const LoadRoster&) const {
       runner.writing_.add(
@@ -45,6 +51,26 @@ void EffectRunner::run(const Effect& effect) {
     }
     void operator()(const PrintLabels& e) const {
       runner.writing_.add([&r = runner, e] { r.print_labels(e); });
+    }
+    void operator()(const PrintBadgeOf& e) const {
+      runner.printing_.add([&r = runner, e] {
+        r.needs_.results.post(
+            LabelsPrinted{r.needs_.print({badge(e.name)}, e.settings).map(print_words)});
+      });
+    }
+    void operator()(const ForeseeCover& e) const {
+      runner.reading_.add([&r = runner, e] { r.foresee_cover(e); });
+    }
+    void operator()(const TellReturn& e) const {
+      runner.reading_.add([&r = runner, e] { r.tell_return(e); });
+    }
+    void operator()(const PrintHandover& e) const {
+      runner.reading_.add([&r = runner, e] { r.print_handover(e); });
+    }
+    void operator()(const PrintReturn& e) const {
+      runner.printing_.add([&r = runner, e] {
+        r.needs_.results.post(SheetPrinted{r.needs_.print_return(e.report, e.settings)});
+      });
     }
     void operator()(const FindPrinters&) const {
       runner.printing_.add([&r = runner] { r.needs_.results.post(r.needs_.find_printers()); });
@@ -87,6 +113,19 @@ void EffectRunner::save(const SaveDrafts& effect) {
   for (const Draft& draft : effect.drafts)
     if (draft.animal) touched_.insert(*draft.animal);
   needs_.results.post(Saved{effect.drafts, std::move(events)});
+}
+
+// The picture comes first: a name in the log then always leads to one. Whatever becomes of it, what
+// is wrong is recorded.
+void EffectRunner::save_with_picture(Draft draft, const std::shared_ptr<const GreyImage>& picture) {
+  const auto name =
+      picture ? needs_.keep_picture(draft.id, *picture)
+              : Result<std::string>(failure(ErrorKind::NotFound, "The camera gave no picture."));
+  if (name) std::get<Flagged>(draft.details).picture = *name;
+  auto events = needs_.log->append({draft}, needs_.clock.now().utc);
+  if (draft.animal) touched_.insert(*draft.animal);
+  needs_.results.post(
+      Saved{{draft}, std::move(events), name ? std::string{} : name.error().sentence});
 }
 
 // What is saved while the other thread reads would be missing from what it read; it is put right

@@ -9,6 +9,7 @@
 #include "core/clock/clock.hpp"
 #include "core/clock/id_source.hpp"
 #include "core/log/log_store.hpp"
+#include "core/overview/cover_reading.hpp"
 #include "core/overview/forecaster.hpp"
 #include "core/people/pin.hpp"
 #include "kiosk/model/effect.hpp"
@@ -33,7 +34,11 @@ class EffectRunner {
     std::function<Result<void>(const Settings&)> keep_settings;  // on the writing thread
     // On the printing thread.
     std::function<Result<PrintOutcome>(const std::vector<LabelContent>&, const Settings&)> print;
+    std::function<Result<std::string>(const CoverReading&, const Settings&)> print_handover;
+    std::function<Result<std::string>(const ReturnReport&, const Settings&)> print_return;
     std::function<PrintersFound()> find_printers;
+    // On the writing thread. Gives back the name under which the picture is beside the log.
+    std::function<Result<std::string>(const EventId&, const GreyImage&)> keep_picture;
     std::unique_ptr<PinKeeper> pin;  // on the writing thread
     std::function<void()> quit;
     // On the reading thread.
@@ -58,6 +63,11 @@ class EffectRunner {
 
  private:
   void save(const SaveDrafts& effect);
+  void save_with_picture(Draft draft, const std::shared_ptr<const GreyImage>& picture);
+  [[nodiscard]] HowFar how_far_with(const EventId& cover);
+  void foresee_cover(const ForeseeCover& effect);
+  void tell_return(const TellReturn& effect);
+  void print_handover(const PrintHandover& effect);
   void load_overview();
   void finish_overview(OverviewReady ready);
   void make_batch(const MakeBatch& effect);

@@ -2,7 +2,10 @@
 
 #include <fmt/format.h>
 
+#include "core/people/people.hpp"
 #include "core/values/time.hpp"
+#include "labels/handover/handover_sheet.hpp"
+#include "labels/handover/return_sheet.hpp"
 #include "labels/printing/beside_log.hpp"
 #include "labels/sheet/stock_file.hpp"
 
@@ -14,12 +17,18 @@ std::string plural(std::size_t count, std::string_view word) {
 }
 
 // A name that no earlier file has.
-std::filesystem::path fresh_file(const std::filesystem::path& folder, const Moment& now) {
+std::filesystem::path fresh_file(const std::filesystem::path& folder, std::string_view what,
+                                 const Moment& now) {
   const std::string day = format_day(now.day());
-  auto path = folder / fmt::format("labels-{}.pdf", day);
+  auto path = folder / fmt::format("{}-{}.pdf", what, day);
   for (int i = 2; std::filesystem::exists(path); ++i)
-    path = folder / fmt::format("labels-{}-{}.pdf", day, i);
+    path = folder / fmt::format("{}-{}-{}.pdf", what, day, i);
   return path;
+}
+
+// What a page of text needs: less than A5 holds no line of it.
+bool holds_text(const Stock& stock) {
+  return stock.shape == StockShape::Sheet && stock.page_width >= 148 && stock.page_height >= 210;
 }
 
 }  // namespace
@@ -36,8 +45,50 @@ Result<PrintOutcome> LabelPress::print(const std::vector<LabelContent>& contents
                             offset_for(*offsets, settings.printer, settings.label_sheet),
                             0};
   Destination destination = ToPrinter{settings.printer};
-  if (settings.printer.empty()) destination = ToFile{fresh_file(log_.parent_path(), now).string()};
+  if (settings.printer.empty())
+    destination = ToFile{fresh_file(log_.parent_path(), "labels", now).string()};
   return print_labels(contents, sheet, Proving::Each, destination, *printer_);
+}
+
+Result<LabelPress::Paper> LabelPress::paper_for(const Settings& settings) const {
+  const auto stock = stock_beside(log_).and_then(
+      [&](const std::vector<Stock>& all) { return stock_named(all, settings.label_sheet); });
+  if (!stock) return tl::unexpected(stock.error());
+  if (!holds_text(*stock)) return Paper{210, 297, {}};  // A4
+  return Paper{stock->page_width, stock->page_height, settings.printer};
+}
+
+Result<std::string> LabelPress::print(const Flow& flow, const Paper& paper, std::string_view name,
+                                      const std::string& title, const Settings& settings,
+                                      const Moment& now) {
+  Destination destination = ToPrinter{paper.printer};
+  if (paper.printer.empty())
+    destination = ToFile{fresh_file(log_.parent_path(), name, now).string()};
+  const PangoText text;
+  return deliver(pages_of(flow, text), title, destination, {settings.printer_dpi}, *printer_)
+      .map([&](const std::string& where) {
+        return fmt::format("{}, {}: {}.", title, plural(flow.pages.size(), "page"), where);
+      });
+}
+
+Result<std::string> LabelPress::print_handover(const CoverReading& reading,
+                                               const Settings& settings, const Moment& now) {
+  const auto paper = paper_for(settings);
+  if (!paper) return tl::unexpected(paper.error());
+  const std::string& who = reading.plan.cover.who;
+  const PangoText text;
+  const Flow flow = handover_sheet(reading.plan, reading.overview.collection, badge_of(who),
+                                   paper->width, paper->height, {settings.printer_dpi}, text);
+  return print(flow, *paper, "handover", "The sheet for " + who, settings, now);
+}
+
+Result<std::string> LabelPress::print_return(const ReturnReport& report, const Settings& settings,
+                                             const Moment& now) {
+  const auto paper = paper_for(settings);
+  if (!paper) return tl::unexpected(paper.error());
+  const PangoText text;
+  const Flow flow = return_sheet(report, paper->width, paper->height, {settings.printer_dpi}, text);
+  return print(flow, *paper, "returned", "The report on " + report.cover.who, settings, now);
 }
 
 PrintersFound LabelPress::choices() {

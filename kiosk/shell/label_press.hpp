@@ -7,8 +7,11 @@
 #include <string>
 #include <vector>
 
+#include "core/cover/return_report.hpp"
+#include "core/overview/cover_reading.hpp"
 #include "core/values/time.hpp"
 #include "kiosk/model/intent.hpp"
+#include "labels/handover/page_flow.hpp"
 #include "labels/label/label_content.hpp"
 #include "labels/printer/printer.hpp"
 #include "labels/printing/print_run.hpp"
@@ -24,10 +27,28 @@ class LabelPress {
   /// thread at a time. Errors: as print_labels; no such sheet.
   [[nodiscard]] Result<PrintOutcome> print(const std::vector<LabelContent>& contents,
                                            const Settings& settings, const Moment& now);
+  /// The sheet for the wall, and the report afterwards. To the printer where it has whole pages,
+  /// else into a file beside the log. Gives back what became of it, as a sentence. Errors: as
+  /// deliver; no such label sheet.
+  [[nodiscard]] Result<std::string> print_handover(const CoverReading& reading,
+                                                   const Settings& settings, const Moment& now);
+  [[nodiscard]] Result<std::string> print_return(const ReturnReport& report,
+                                                 const Settings& settings, const Moment& now);
   /// What can be chosen from.
   [[nodiscard]] PrintersFound choices();
 
  private:
+  // Millimetres; no printer: into a file.
+  struct Paper {
+    double width;
+    double height;
+    std::string printer;
+  };
+  [[nodiscard]] Result<Paper> paper_for(const Settings& settings) const;
+  [[nodiscard]] Result<std::string> print(const Flow& flow, const Paper& paper,
+                                          std::string_view name, const std::string& title,
+                                          const Settings& settings, const Moment& now);
+
   std::filesystem::path log_;
   std::unique_ptr<Printer> printer_;
 };

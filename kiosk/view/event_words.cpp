@@ -57,6 +57,9 @@ struct Words {
   std::string operator()(const RuleSet& e) const {
     return fmt::format("rule {} set to {}", e.rule, e.value);
   }
+  std::string operator()(const Flagged& e) const {
+    return e.picture.empty() ? "flagged" : "flagged, with a picture";
+  }
   std::string operator()(const Retracted&) const { return "an entry was taken back"; }
 
   // The kind's own name says it.

@@ -61,9 +61,9 @@ void name_prey(TubView& view, const Model& model) {
 void fill_plainly(TubView& view, const Model& model) {
   const Instruction said = *instruction_here(model);
   view.plain = true;
-  view.state = assistant_sentence(said);
+  view.state = assistant_sentence(said, model.settings.wording.units);
   view.urgent = said.urgent;
-  view.also = assistant_extras(said);
+  view.also = assistant_extras(said, model.settings.wording.units);
   view.caution = said.caution;
   for (const Action action : model.tub->for_stand_in)
     view.tiles.push_back({action, mark_of(action), std::string(action_word(action)), false, {}});

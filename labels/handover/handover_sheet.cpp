@@ -7,8 +7,8 @@
 #include "core/care/cautions.hpp"
 #include "core/collection/place.hpp"
 #include "core/cover/cover_rules.hpp"
-#include "core/cover/days.hpp"
 #include "core/cover/supplies.hpp"
+#include "core/words/dates.hpp"
 #include "core/words/sentences.hpp"
 #include "labels/handover/tub_names.hpp"
 
@@ -21,8 +21,9 @@ constexpr FlowStyle number_style{Face::TextBold, 6.0, 0, 0.6, 8};
 
 void write_front(FlowWriter& page, const CoverPlan& plan, const Code& badge) {
   page.text(flow_title, plan.cover.who + " stands in");
-  page.text(flow_line, fmt::format("{} Made on {}.", as_line(cover_words(plan.cover)),
-                                   day_name(plan.made.day())));
+  page.text(flow_line,
+            fmt::format("{} Made on {}.", as_line(cover_words(plan.cover, plan.wording.dates)),
+                        long_day_words(plan.made.day(), plan.wording.dates)));
   page.codes({{badge, {"Scan this badge when you come.", badge.grouped()}}}, 2, badge_room);
 }
 
@@ -119,17 +120,18 @@ void write_closed(FlowWriter& page, const CoverDay& day) {
   }
 }
 
-void write_day(FlowWriter& page, const CoverDay& day) {
-  page.heading(day_name(day.day));
+void write_day(FlowWriter& page, const CoverDay& day, DateStyle dates) {
+  page.heading(long_day_words(day.day, dates));
   if (day.visits.empty()) page.text(flow_line, "No tub needs anything today.");
   write_visits(page, day);
   write_closed(page, day);
 }
 
 void write_supplies(FlowWriter& page, const CoverPlan& plan, const Collection& collection) {
-  const Supplies supplies = supplies_for(plan.days, collection, plan.margin);
+  const Supplies supplies = supplies_for(plan.days, collection, plan.margin, plan.wording);
   page.heading("In the house before it begins");
-  for (const PreySupply& prey : supplies.prey) page.text(flow_line, format_supply(prey));
+  for (const PreySupply& prey : supplies.prey)
+    page.text(flow_line, format_supply(prey, plan.wording.units));
   int water = 0;
   for (const DayLoad& day : supplies.days) water += day.water;
   page.text(flow_line, fmt::format("Water for {} to mist and fill, on {} days.",
@@ -162,10 +164,11 @@ Flow handover_sheet(const CoverPlan& plan, const Collection& collection, const C
   write_sentences(page, "Where somebody can get hurt", general_cautions());
   write_dangers(page, plan);
   write_moults(page, plan);
-  for (const CoverDay& day : plan.days) write_day(page, day);
+  for (const CoverDay& day : plan.days) write_day(page, day, plan.wording.dates);
   write_supplies(page, plan, collection);
   write_codes(page, plan);
-  return page.finish(fmt::format("{} {}", plan.cover.who, cover_words(plan.cover)));
+  return page.finish(
+      fmt::format("{} {}", plan.cover.who, cover_words(plan.cover, plan.wording.dates)));
 }
 
 }  // namespace rackside

@@ -10,11 +10,11 @@
 namespace rackside {
 namespace {
 
-void write_rack(FlowWriter& page, const RackPart<TubReturn>& part) {
+void write_rack(FlowWriter& page, const RackPart<TubReturn>& part, DateStyle dates) {
   page.heading(rack_on_paper(part.rack));
   int as_planned = 0;
   for (const TubReturn& tub : part.lines) {
-    const auto said = return_sentences(tub);
+    const auto said = return_sentences(tub, dates);
     if (said.empty()) {
       ++as_planned;
       continue;
@@ -31,11 +31,12 @@ Flow return_sheet(const ReturnReport& report, double width, double height, Resol
                   const TextRuler& ruler) {
   FlowWriter page(width, height, resolution, ruler);
   page.text(flow_title, report.cover.who + " stood in");
-  page.text(flow_line, as_line(cover_words(report.cover)));
+  page.text(flow_line, as_line(cover_words(report.cover, report.wording.dates)));
   page.heading("In short");
   for (const std::string& sentence : return_summary(report)) page.text(flow_line, sentence);
-  for (const auto& part : by_rack(report.tubs)) write_rack(page, part);
-  return page.finish(fmt::format("{} {}", report.cover.who, cover_words(report.cover)));
+  for (const auto& part : by_rack(report.tubs)) write_rack(page, part, report.wording.dates);
+  return page.finish(
+      fmt::format("{} {}", report.cover.who, cover_words(report.cover, report.wording.dates)));
 }
 
 }  // namespace rackside

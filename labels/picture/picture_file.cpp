@@ -48,6 +48,22 @@ Result<GreyImage> parse_png(std::string_view bytes) {
   return image;
 }
 
+Result<std::string> as_png(const GreyImage& image) {
+  png_image png{};
+  png.version = PNG_IMAGE_VERSION;
+  png.width = static_cast<png_uint_32>(image.width);
+  png.height = static_cast<png_uint_32>(image.height);
+  png.format = PNG_FORMAT_GRAY;
+  const std::unique_ptr<png_image, FreePng> owner(&png);
+  std::string bytes(PNG_IMAGE_PNG_SIZE_MAX(png), '\0');
+  png_alloc_size_t size = bytes.size();
+  if (image.empty() ||
+      !png_image_write_to_memory(&png, bytes.data(), &size, 0, image.pixels.data(), 0, nullptr))
+    return failure(ErrorKind::Broken, "The picture could not be made into a file.");
+  bytes.resize(size);
+  return bytes;
+}
+
 Result<std::vector<GreyImage>> load_pictures(const std::filesystem::path& file) {
   return bytes_of(file).and_then(parse).map_error([&](Error error) {
     error.where = file.string();

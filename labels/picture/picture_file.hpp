@@ -3,6 +3,7 @@
 // four bytes a pixel to give back one), PGM ("P5", 8 and 16 bit) by the few lines it takes.
 
 #include <filesystem>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -21,6 +22,9 @@ inline constexpr std::size_t most_pixels = 64'000'000;
 
 /// The pictures in the bytes of a PGM file. Errors: BadInput.
 [[nodiscard]] Result<std::vector<GreyImage>> parse_pgm(std::string_view bytes);
+
+/// The picture as the bytes of a PNG file. Errors: Broken.
+[[nodiscard]] Result<std::string> as_png(const GreyImage& image);
 
 /// The picture in the bytes of a PNG file. Errors: BadInput.
 [[nodiscard]] Result<GreyImage> parse_png(std::string_view bytes);

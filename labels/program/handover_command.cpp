@@ -37,7 +37,7 @@ int print(const Flow& flow, const std::string& title, const HandoverOptions& opt
 int print_handover(Session& session, const HandoverOptions& options) {
   auto log = session.open_log(Access::Read);
   if (!log) return say(log.error());
-  const auto read = read_cover_plan(**log, options.who, session.clock().now());
+  const auto read = read_cover_plan(**log, {options.who, {}}, session.clock().now());
   if (!read) return say(read.error());
   const Paper paper = papers().at(options.paper);
   const Code badge = code_of_name(CodeKind::Person, read->plan.cover.who);
@@ -50,7 +50,7 @@ int print_handover(Session& session, const HandoverOptions& options) {
 int print_returned(Session& session, const HandoverOptions& options) {
   auto log = session.open_log(Access::Read);
   if (!log) return say(log.error());
-  const auto read = read_return(**log, options.who, session.clock().now());
+  const auto read = read_return(**log, {options.who, {}}, session.clock().now());
   if (!read) return say(read.error());
   const Paper paper = papers().at(options.paper);
   const PangoText text;

@@ -1,5 +1,6 @@
 #include "tests/fakes/table_kiosk.hpp"
 
+#include "core/overview/return_reading.hpp"
 #include "core/overview/round_so_far.hpp"
 #include "tests/generators/events.hpp"
 
@@ -95,6 +96,13 @@ void TableKiosk::run(const kiosk::Effect& effect) {
     void operator()(const kiosk::SaveDrafts& e) const {
       table.does(kiosk::Saved{e.drafts, table.log.append(e.drafts, table.clock.now().utc)});
     }
+    void operator()(const kiosk::SaveWithPicture& e) const {
+      Draft draft = e.draft;
+      if (table.picture) std::get<Flagged>(draft.details).picture = *table.picture;
+      table.does(kiosk::Saved{{draft},
+                              table.log.append({draft}, table.clock.now().utc),
+                              table.picture ? std::string{} : table.picture.error().sentence});
+    }
     void operator()(const kiosk::LoadRoster&) const {
       table.does(kiosk::RosterLoaded{read_roster(table.log)});
     }
@@ -122,6 +130,33 @@ void TableKiosk::run(const kiosk::Effect& effect) {
     void operator()(const kiosk::PrintLabels& e) const {
       table.labels_wanted.push_back(e);
       table.does(kiosk::LabelsPrinted{table.label_outcome});
+    }
+    void operator()(const kiosk::PrintBadgeOf& e) const {
+      table.badges_wanted.push_back(e.name);
+      table.does(kiosk::LabelsPrinted{table.label_outcome});
+    }
+    void operator()(const kiosk::ForeseeCover& e) const {
+      const auto read = read_cover_plan(table.log, {{}, e.cover}, table.clock.now(), e.wording);
+      table.does(kiosk::CoverForeseen{e.cover, read.map([](const CoverReading& reading) {
+                                        const CoverPlan& plan = reading.plan;
+                                        return kiosk::CoverBrief{
+                                            supplies_for(plan.days, reading.overview.collection,
+                                                         plan.margin, plan.wording),
+                                            plan.moults};
+                                      })});
+    }
+    void operator()(const kiosk::TellReturn& e) const {
+      const auto read = read_return(table.log, {{}, e.cover}, table.clock.now(), e.wording);
+      table.does(kiosk::ReturnTold{
+          e.cover, read.map([](const ReturnReading& reading) { return reading.report; })});
+    }
+    void operator()(const kiosk::PrintHandover& e) const {
+      table.sheets_wanted.push_back(e.cover);
+      table.does(kiosk::SheetPrinted{table.sheet_outcome});
+    }
+    void operator()(const kiosk::PrintReturn& e) const {
+      table.sheets_wanted.push_back(e.report.cover.id);
+      table.does(kiosk::SheetPrinted{table.sheet_outcome});
     }
     void operator()(const kiosk::FindPrinters&) const { table.does(table.printers); }
     void operator()(const kiosk::KeepSettings&) const {

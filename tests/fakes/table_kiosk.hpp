@@ -51,6 +51,10 @@ class TableKiosk {
   bool has_quit = false;
   std::vector<kiosk::PrintLabels> labels_wanted;
   Result<std::string> label_outcome = "1 label on 1 page: labels.pdf.";
+  std::vector<std::string> badges_wanted;
+  std::vector<EventId> sheets_wanted;  // by their covers
+  Result<std::string> sheet_outcome = "The sheet for Oskar, 9 pages: handover.pdf.";
+  Result<std::string> picture = "a picture.png";  // what becomes of one
   kiosk::PrintersFound printers{{"rack-room-labels", "office"}, {"a4-5x13", "roll-62x29"}, {}};
   std::vector<kiosk::RecordFile> record_files;  // that are found
   Result<kiosk::RecordCounts> record_counts;    // what is in whichever is looked into

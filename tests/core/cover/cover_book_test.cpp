@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/cover/cover_access.hpp"
 #include "core/cover/cover_rules.hpp"
 #include "tests/generators/events.hpp"
 
@@ -22,6 +23,17 @@ Event room_event(std::int64_t order, Day day, Details details, std::string note 
 
 CoverBook book_with(const CoverPlanned& planned) {
   return fold_cover({room_event(1, june(1), planned)});
+}
+
+Person assistant(const std::string& name, Day added = june(1), std::optional<Day> until = {}) {
+  return {name, Role::Assistant, until, on_day(added, std::chrono::minutes{60}), std::nullopt};
+}
+
+People staff(const Person& person) {
+  People people;
+  people.by_name.emplace("Ines", Person{.name = "Ines", .role = Role::Keeper});
+  people.by_name.emplace(person.name, person);
+  return people;
 }
 
 std::string refusal(const CoverBook& book, const CoverPlanned& planned, Day today = june(1)) {
@@ -81,17 +93,61 @@ TEST_CASE("two covers may not share a day and a rack") {
 
 TEST_CASE("a badge hears why it is not its day") {
   const auto book = book_with({"Noor", june(3), june(8), {}});
-  CHECK(not_your_days(book, "Noor", june(2)) ==
+  CHECK(not_your_days(book, assistant("Noor"), june(2)) ==
         "Your cover begins on Tuesday 3 June. Ask the keeper before you go on.");
-  CHECK(not_your_days(book, "Noor", june(5)).empty());
-  CHECK(not_your_days(book, "Noor", june(9)) ==
+  CHECK(not_your_days(book, assistant("Noor"), june(5)).empty());
+  CHECK(not_your_days(book, assistant("Noor"), june(9)) ==
         "Your cover ended on Sunday 8 June. Ask the keeper before you go on.");
-  CHECK(not_your_days(book, "Ilse", june(9)).empty());
+  CHECK(not_your_days(book, assistant("Ilse"), june(9)).empty());
+}
+
+TEST_CASE("access that was given anew after a cover holds, though that cover is over") {
+  const auto book = book_with({"Noor", june(3), june(8), {}});
+  CHECK_FALSE(not_your_days(book, assistant("Noor", june(5)), june(12)).empty());
+  CHECK_FALSE(not_your_days(book, assistant("Noor", june(8)), june(12)).empty());
+  CHECK(not_your_days(book, assistant("Noor", june(10)), june(12)).empty());
+}
+
+TEST_CASE("a badge is told its days as the keeper reads dates") {
+  const auto book = book_with({"Noor", june(3), june(8), {}});
+  CHECK(not_your_days(book, assistant("Noor"), june(2), DateStyle::German) ==
+        "Your cover begins on Dienstag, 3. Juni. Ask the keeper before you go on.");
+}
+
+TEST_CASE("a cover opens the kiosk for its days to whoever has no access yet") {
+  const CoverPlanned planned{"Noor", june(3), june(8), {}};
+  const PersonAdded until_then{"Noor", Role::Assistant, june(8)};
+  CHECK(access_for(staff(assistant("Ilse")), planned, june(1)).value() == until_then);
+  CHECK(access_for(staff(assistant("Noor", june(1), june(5))), planned, june(1)).value() ==
+        until_then);
+  CHECK_FALSE(access_for(staff(assistant("Noor")), planned, june(1)).value());
+  CHECK_FALSE(access_for(People{}, planned, june(1)).value());
+  CHECK(access_for(staff(assistant("noor")), planned, june(1)).error().kind == ErrorKind::NotNow);
+}
+
+TEST_CASE("the access that was given for a cover ends with it") {
+  const auto book = book_with({"Noor", june(3), june(8), {}});
+  const Cover& cover = book.covers.front();
+  const People people = staff(assistant("Noor", june(1), june(8)));
+  CHECK(access_after(people, book, cover, june(2)) == Details{PersonEnded{"Noor"}});
+  CHECK(access_after(people, book, cover, june(5)) ==
+        Details{PersonAdded{"Noor", Role::Assistant, june(5)}});
+}
+
+TEST_CASE("access that another cover needs, or that was there before, outlasts a cover") {
+  const Event first = room_event(1, june(1), CoverPlanned{"Noor", june(3), june(8), {}});
+  const Event second = room_event(2, june(1), CoverPlanned{"Noor", june(20), june(25), {}});
+  const auto book = fold_cover({first, second});
+  const People until_first = staff(assistant("Noor", june(1), june(8)));
+  CHECK_FALSE(access_after(until_first, book, book.covers[0], june(5)));
+  const People always = staff(assistant("Noor"));
+  CHECK_FALSE(
+      access_after(always, book_with({"Noor", june(3), june(8), {}}), book.covers[0], june(5)));
 }
 
 TEST_CASE("a clock that was set back a week moves the days, never the records") {
   const auto book = book_with({"Noor", june(3), june(8), {}});
-  CHECK(not_your_days(book, "Noor", june(5) - std::chrono::days{7}) ==
+  CHECK(not_your_days(book, assistant("Noor"), june(5) - std::chrono::days{7}) ==
         "Your cover begins on Tuesday 3 June. Ask the keeper before you go on.");
 }
 

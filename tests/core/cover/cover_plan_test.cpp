@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/words/dates.hpp"
 #include "tests/core/cover/away_room.hpp"
 
 using namespace rackside;
@@ -112,10 +113,10 @@ TEST_CASE("a second meal says that it depends on the first, and what follows a r
   const CoverPlan plan = room.planned(AwayRoom::cover(0, 14));
   const CoverLine& first = *line_about(plan.days[0], 1);
   CHECK(first.only.empty());
-  CHECK(first.otherwise == "If it refuses: again on " + short_day_name(AwayRoom::day(4)));
+  CHECK(first.otherwise == "If it refuses: again on " + weekday_words(AwayRoom::day(4)));
   const CoverLine& second = *line_about(plan.days[7], 1);
   CHECK(second.task == Task::Offer);
-  CHECK(second.only == "if it eats on " + short_day_name(AwayRoom::day(0)));
+  CHECK(second.only == "if it eats on " + weekday_words(AwayRoom::day(0)));
 }
 
 TEST_CASE("what only a keeper should do is not asked of a stand-in") {

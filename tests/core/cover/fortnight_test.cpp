@@ -2,11 +2,12 @@
 // it, in the invented room whose truth the test knows.
 
 #include <algorithm>
+#include <random>
 #include <set>
 
 #include "core/cover/days.hpp"
 #include "core/overview/return_reading.hpp"
-#include "tests/core/round/year_world.hpp"
+#include "tests/demo/collection/keepers.hpp"
 #include "tests/fakes/memory_log_store.hpp"
 #include "tests/frame.hpp"
 #include "tests/generators/events.hpp"
@@ -18,15 +19,15 @@ namespace {
 
 using std::chrono::days;
 
-constexpr int animals = 12;
-constexpr int before = 200;  // days of the keeper's own record
+constexpr int tubs = 14;
+constexpr int before = 30;  // days of the keeper's visits, after the records
 
 // Two logs: one with all the assistant's mistakes, one as if they had never happened.
 class Fortnight {
  public:
-  explicit Fortnight(unsigned seed) : world_(animals, seed), random_(seed) {
-    YearCount count;
-    world_.live(before, calendar_keeper, count);
+  explicit Fortnight(unsigned seed) : world_(tubs, seed), random_(seed) {
+    world_.live(before, calendar_keeper);
+    for (const auto& [id, life] : world_.truth()) animals_.push_back(id);
     first_ = Day{std::chrono::year{2031} / 1 / 1} + days{before};
     for (MemoryLogStore* log : {&messy, &clean}) {
       REQUIRE(log->merge(world_.log()));
@@ -42,17 +43,18 @@ class Fortnight {
   int took = 0, refused = 0, mistakes = 0;
   std::optional<Day> flagged_on;
 
-  [[nodiscard]] const std::vector<Event>& history() const { return world_.log(); }
+  [[nodiscard]] std::vector<Event> history() const { return world_.log(); }
+  [[nodiscard]] std::size_t animals() const { return animals_.size(); }
   [[nodiscard]] Day first() const { return first_; }
   [[nodiscard]] ReturnReport report(MemoryLogStore& log) const {
-    return read_return(log, "Noor", world_.morning(first_ + days{14})).value().report;
+    return read_return(log, {"Noor", {}}, world_.morning(first_ + days{14})).value().report;
   }
 
  private:
   EventId write(MemoryLogStore& log, std::optional<AnimalId> animal, Details details,
                 const Moment& when, std::string note = {}) {
     Draft draft;
-    draft.id = event_number(1'000'000 + next_++);
+    draft.id = event_number(2'000'000 + next_++);
     draft.by = "Noor";
     draft.when = When{when, Precision::Exact};
     draft.animal = animal;
@@ -78,13 +80,14 @@ class Fortnight {
   }
   // The wrong tub, or the wrong tile at the right one; then undo.
   void mistake(Day day, const AnimalId& animal) {
-    const int other = std::uniform_int_distribution(0, animals - 1)(random_);
+    const AnimalId other =
+        animals_[std::uniform_int_distribution<std::size_t>(0, animals_.size() - 1)(random_)];
     const bool wrong_tub = chance(0.5);
     const Details slip = chance(0.3)   ? Details{Died{}}
                          : chance(0.5) ? Details{ShedFound{}}
                                        : Details{Offered{}};
-    const EventId id = write(messy, wrong_tub ? animal_number(other) : animal, slip, now(day));
-    write(messy, wrong_tub ? animal_number(other) : animal, Retracted{id}, now(day));
+    const EventId id = write(messy, wrong_tub ? other : animal, slip, now(day));
+    write(messy, wrong_tub ? other : animal, Retracted{id}, now(day));
     ++mistakes;
   }
 
@@ -100,7 +103,7 @@ class Fortnight {
     const DayPlan plan = plan_day(overview.collection, overview.forecasts, overview.rules,
                                   overview.climate, world_.morning(day));
     if (!flagged_on) {
-      record(day, animal_number(3), Flagged{"noor-1.png"}, "hangs on the lid");
+      record(day, animals_.front(), Flagged{"noor-1.png"}, "hangs on the lid");
       flagged_on = day;
     }
     for (const TubTask& tub : plan.due) visit(day, tub);
@@ -119,6 +122,7 @@ class Fortnight {
   }
 
   YearWorld world_;
+  std::vector<AnimalId> animals_;  // the living
   std::mt19937 random_;
   Day first_;
   int minute_ = 0;
@@ -146,11 +150,11 @@ TEST_CASE("a fortnight of mistakes that were undone reports as if they had not h
 TEST_CASE("nothing an assistant does removes or hides an event") {
   Fortnight fortnight(5);
   const auto now = all_of(fortnight.messy);
-  for (const Event& event : fortnight.history())
-    CHECK(std::ranges::count(now, event.id, &Event::id) == 1);
+  const auto history = fortnight.history();
+  for (const Event& event : history) CHECK(std::ranges::count(now, event.id, &Event::id) == 1);
   const auto standing_now = standing(now);
   // What stood before stands: the assistant only took back what was the assistant's own.
-  for (const Event& event : standing(fortnight.history()))
+  for (const Event& event : standing(history))
     CHECK(std::ranges::count(standing_now, event.id, &Event::id) == 1);
 }
 
@@ -181,7 +185,7 @@ TEST_CASE("the report counts what was done, what was skipped and what was flagge
   CHECK(eaten == fortnight.took);
   CHECK(refused == fortnight.refused);
   CHECK(flags == 1);
-  CHECK(report.tubs.size() == animals);
+  CHECK(report.tubs.size() == fortnight.animals());
   // Meals that fell due on a skipped day were given later.
   CHECK(report.late() > 0);
 }
@@ -189,7 +193,7 @@ TEST_CASE("the report counts what was done, what was skipped and what was flagge
 TEST_CASE("the same log gives the same report, and a cover that was not planned none") {
   Fortnight fortnight(7);
   CHECK(fortnight.report(fortnight.messy) == fortnight.report(fortnight.messy));
-  const auto none = read_return(fortnight.messy, "Ilse", Moment{});
+  const auto none = read_return(fortnight.messy, {"Ilse", {}}, Moment{});
   REQUIRE_FALSE(none);
   CHECK(none.error().kind == ErrorKind::NotFound);
 }

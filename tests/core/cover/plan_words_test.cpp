@@ -7,6 +7,7 @@
 #include "core/care/cautions.hpp"
 #include "core/cover/supplies.hpp"
 #include "core/round/round.hpp"
+#include "core/words/dates.hpp"
 #include "tests/core/cover/away_room.hpp"
 
 using namespace rackside;
@@ -44,7 +45,7 @@ TEST_CASE("the plan is printed with whom to call, what to beware of and every da
   CHECK(has(text, "Rack A: do not open"));
   CHECK(has(text, "Leave it entirely alone."));
   for (const std::string& caution : general_cautions()) CHECK(has(text, caution));
-  for (const CoverDay& day : plan.days) CHECK(has(text, "\n" + day_name(day.day) + "\n"));
+  for (const CoverDay& day : plan.days) CHECK(has(text, "\n" + long_day_words(day.day) + "\n"));
 }
 
 TEST_CASE("the plan for other programs holds every animal of every day once") {

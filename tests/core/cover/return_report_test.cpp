@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/cover/days.hpp"
+#include "core/words/dates.hpp"
 #include "tests/core/cover/away_room.hpp"
 
 using namespace rackside;
@@ -88,9 +89,9 @@ TEST_CASE("the report says it in sentences and for other programs") {
   const ReturnReport report =
       report_return(cover, {tub}, away.days, {TenDays::ago(6), TenDays::ago(5)});
   const std::string text = return_as_text(report);
-  CHECK(text.find("Flagged on " + short_day_name(TenDays::ago(5)) +
+  CHECK(text.find("Flagged on " + weekday_words(TenDays::ago(5)) +
                   ": Hangs on the lid. Picture: a.png") != std::string::npos);
-  CHECK(text.find("done " + short_day_name(TenDays::ago(6)) + ", 3 days late.") !=
+  CHECK(text.find("done " + weekday_words(TenDays::ago(6)) + ", 3 days late.") !=
         std::string::npos);
   CHECK(text.find("Eaten: 2 crickets.") != std::string::npos);
   const auto json = nlohmann::json::parse(return_as_json(report, away.room.collection()));

@@ -68,7 +68,7 @@ TEST_CASE("water and visits are told day by day, and tubs without water on recor
   room.tub(1, {"A", "1", "1"}).happened(7, 1, Misted{}).happened(1, 1, Offered{});
   room.tub(2, {"A", "1", "2"}).happened(1, 2, Offered{});
   const Collection there = room.collection();
-  const Known known{there, room.rules, room.climate, room.book, room.outlook};
+  const KnownNow known{there, room.rules, room.climate, room.book, room.outlook};
   const Supplies supplies =
       supplies_for(foresee_days(known, AwayRoom::day(0), nullptr), there, 1.3);
   REQUIRE(supplies.days.size() == 21);

@@ -233,3 +233,25 @@ TEST_CASE("a fit finds the spreads and the drift of lengths drawn from them") {
   CHECK(fit.parameters.drift + 0 == Approx(0.08).margin(0.03));
   CHECK(fit.parameters.unseen_share < 0.06);
 }
+
+TEST_CASE(
+    "how far instars are off the line is learnt: far where they are, hardly where they are not") {
+  std::mt19937_64 dice(11);
+  std::normal_distribution<double> normal;
+  for (const double off : {0.0, 0.5}) {
+    SpeciesHistories species{.species = "Inventa prima"};
+    for (int a = 0; a < 25; ++a) {
+      CycleHistory animal{.stage = Stage::Juvenile, .instar = 3};
+      for (int c = 0; c < 5; ++c) {
+        const double y = std::log(100) + 0.1 * c + (c == 2 ? off : 0) + 0.14 * normal(dice);
+        animal.cycles.push_back({.low = y - 0.005, .high = y + 0.005});
+      }
+      species.animals.push_back(animal);
+    }
+    const LevelModel fit = fit_levels(std::vector{species}, documented_priors().cycle);
+    const auto& at = fit.parameters.at_instar;
+    CHECK(at[5] - (at[4] + at[6]) / 2 == Approx(off).margin(off == 0 ? 0.04 : 0.1));
+    CHECK(std::sqrt(fit.parameters.at_instar_variance[12]) > (off == 0 ? 0 : 0.12));
+    CHECK(std::sqrt(fit.parameters.at_instar_variance[12]) < (off == 0 ? 0.06 : 1));
+  }
+}

@@ -193,11 +193,12 @@ TEST_CASE("crab moults are forecast better than by regression and rules of thumb
   CHECK(t.crps < t.regression);
   for (const double rule : t.rules) CHECK(t.crps < 0.75 * rule);
   CHECK(t.covered / t.forecasts >= 0.87);
-  CHECK(t.covered / t.forecasts <= 0.94);  // 93.2 %: the aim of 93 is missed
+  CHECK(t.covered / t.forecasts <= 0.93);
 }
 
-// Looks a week apart are about as long as these instars. The model is better than the rules of
-// thumb and not yet than the regression (within 3 %), and its ranges are too narrow. The limits
+// Looks a week apart are about as long as these instars. By what the looks can settle the model is
+// better than the rules of thumb and the regression; with every day of the week held for as likely
+// the regression is ahead by half a per cent, and the model's ranges are too narrow. The limits
 // below were set after that was known: they guard against getting worse. MODEL.md says what falls
 // short.
 TEST_CASE("cricket moults are forecast better than by rules of thumb") {
@@ -215,7 +216,7 @@ TEST_CASE("cricket moults are forecast better than by rules of thumb") {
   CHECK(t.crps < 0.8 * t.rules[0]);
   CHECK(t.crps < 0.9 * t.rules[1]);
   CHECK(t.crps < t.rules[2]);
-  CHECK(t.crps < 1.03 * t.regression);
-  CHECK(t.at_looks < 1.03 * t.regression_at_looks);
+  CHECK(t.crps < 1.02 * t.regression);
+  CHECK(t.at_looks < t.regression_at_looks);
   CHECK(t.held / t.forecasts > 0.8);
 }

@@ -60,6 +60,20 @@ TEST_CASE("a date is written as the keeper reads dates") {
   CHECK(on_day_words(later, day, DateStyle::Spanish) == "on miércoles, 1 de enero de 2031");
 }
 
+TEST_CASE("two days of a month share its name where it comes last") {
+  const Day day = day_of(2029, 11, 3);
+  const Day later = day + std::chrono::days{5};
+  CHECK(two_days_words(day, later) == "Saturday 3 and Thursday 8 November");
+  CHECK(two_days_words(day, day + std::chrono::days{30}) ==
+        "Saturday 3 November and Monday 3 December");
+  CHECK(two_days_words(day, day + std::chrono::days{365}) ==
+        "Saturday 3 November and Sunday 3 November");
+  CHECK(two_days_words(day, later, DateStyle::Iso) ==
+        "Saturday 2029-11-03 and Thursday 2029-11-08");
+  CHECK(two_days_words(day, later, DateStyle::German) ==
+        "Samstag, 3. November and Donnerstag, 8. November");
+}
+
 TEST_CASE("days that a sentence leaves open are filled in") {
   using namespace std::chrono;
   const Day today = sys_days{2027y / 6 / 12};

@@ -70,6 +70,7 @@ TEST_CASE("every day of a year is named as the locale data of its language have 
   for (const auto& [style, locale] : tongues) {
     const Cldr full(locale, "EEEEMMMMd");
     const Cldr full_with_year(locale, "yMMMMEEEEd");
+    const Cldr short_weekday(locale, "EEEMMMMd");
     const Cldr brief(locale, "MMMd");
     const Cldr brief_with_year(locale, "yMMMd");
     for (Day day = first; day < first + std::chrono::days{365}; day += std::chrono::days{1}) {
@@ -79,6 +80,7 @@ TEST_CASE("every day of a year is named as the locale data of its language have 
         continue;
       INFO(locale);
       REQUIRE(long_day_words(day, style) == plain(full(day), style));
+      REQUIRE(weekday_words(day, style) == plain(short_weekday(day), style));
       REQUIRE(on_day_words(day, earlier, style) == "on " + plain(full_with_year(day), style));
       REQUIRE(day_words(day, day, style) == plain(brief(day), style));
       REQUIRE(day_words(day, earlier, style) == plain(brief_with_year(day), style));

@@ -55,11 +55,17 @@ YearWorld::YearWorld(int tubs, unsigned seed) : dice_(seed), today_(start) {
 
 void YearWorld::import(const std::vector<demo::Animal>& animals) {
   for (const Event& event : imported(animals)) {
-    if (event.animal) logs_[*event.animal].push_back(event);
+    (event.animal ? logs_[*event.animal] : room_).push_back(event);
     apply(collection_, event);
   }
   for (const demo::Animal& animal : animals)
     if (!animal.ended) lives_.emplace(collection_.animal_by_key(animal.key)->id, animal.life);
+}
+
+std::vector<Event> YearWorld::log() const {
+  std::vector<Event> all = room_;
+  for (const auto& [id, events] : logs_) all.insert(all.end(), events.begin(), events.end());
+  return all;
 }
 
 Moment YearWorld::morning(Day day) const {

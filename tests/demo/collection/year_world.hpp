@@ -36,6 +36,8 @@ class YearWorld {
   YearCount live(int days, const Keeper& keeper);
 
   [[nodiscard]] const Collection& collection() const { return collection_; }
+  /// Everything on record: of the room first, then animal by animal.
+  [[nodiscard]] std::vector<Event> log() const;
   [[nodiscard]] const std::vector<Event>& log_of(const AnimalId& id) const { return logs_.at(id); }
   /// Of those that live when the record ends. Nobody dies in the year that follows.
   [[nodiscard]] const std::map<AnimalId, demo::Life>& truth() const { return lives_; }
@@ -53,6 +55,7 @@ class YearWorld {
 
   demo::Dice dice_;
   std::map<AnimalId, demo::Life> lives_;
+  std::vector<Event> room_;  // events about no animal
   std::map<AnimalId, std::vector<Event>> logs_;
   std::map<AnimalId, Day> last_meals_;
   Collection collection_;

@@ -103,7 +103,7 @@ TEST_CASE("after a fortnight full of mistakes everything is still there, and tol
     CHECK(std::ranges::none_of(
         after, [](const Event& e) { return std::holds_alternative<Died>(e.details); }));
     CHECK(static_cast<int>(gone.size()) == stay.undone);
-    const auto report = read_return(stay.log, "Oskar", stay.clock.now()).value().report;
+    const auto report = read_return(stay.log, {"Oskar", {}}, stay.clock.now()).value().report;
     CHECK(report.silent_days == stay.skipped);
     CHECK(count_of_notes(report) == stay.flagged);
     CHECK(stay.flagged > 0);

@@ -5,10 +5,12 @@
 #include <fstream>
 #include <thread>
 
+#include "core/people/people.hpp"
 #include "core/store/sqlite_log.hpp"
 #include "fonts/font_files.hpp"
 #include "kiosk/draw/font_book.hpp"
 #include "kiosk/screens/screens.hpp"
+#include "labels/picture/picture_file.hpp"
 #include "tests/fakes/table_kiosk.hpp"
 #include "tests/frame.hpp"
 #include "tests/generators/events.hpp"
@@ -54,18 +56,23 @@ std::optional<Desk> desk_or_skip() {
   return desk;
 }
 
-// Where the tile stands on the tub screen, worked out from the same layout.
-kiosk::Spot place_of(const std::string& word) {
+// Where a key or tile stands, worked out from the same layout.
+kiosk::Spot place_in(const kiosk::Model& model, const std::string& word) {
   static const auto fonts = kiosk::FontBook::open(running_program()).value();
-  TableKiosk table;
-  const Code tub = table.house(1, "Kochiana brunnipes");
-  table.start();
-  table.scans(tub);
-  const auto scene = compose(table.model(), kiosk::panel_of(1280, 800), *fonts);
+  const auto scene = compose(model, kiosk::panel_of(1280, 800), *fonts);
   for (const auto& target : scene.targets)
     if (target.word == word) return target.box.middle();
   FAIL("there is no tile " << word);
   return {};
+}
+
+// On the tub screen.
+kiosk::Spot place_of(const std::string& word) {
+  TableKiosk table;
+  const Code tub = table.house(1, "Kochiana brunnipes");
+  table.start();
+  table.scans(tub);
+  return place_in(table.model(), word);
 }
 
 void tap(Desk& desk, const std::string& word) {
@@ -185,6 +192,87 @@ TEST_CASE("a printed label held before the camera opens its tub") {
   REQUIRE(card(*desk, Action::Misted, "Saved: misted."));
   desk->kill_kiosk();
   CHECK(standing_kinds(desk->log(), 6) == std::vector<std::string>{"misted"});
+}
+
+namespace {
+
+Draft joins(int order, const std::string& name, Role role) {
+  return {.id = event_number(order),
+          .by = name,
+          .when = at_hour(order),
+          .animal = {},
+          .enclosure = {},
+          .details = PersonAdded{name, role, {}},
+          .note = {}};
+}
+
+// What somebody who stands in touches to say what is wrong, and to take a picture of it.
+struct StandIn {
+  TableKiosk table;
+  kiosk::Spot something_is_wrong, take_the_picture;
+
+  StandIn() {
+    const Code tub = table.house(1, "Kochiana brunnipes");
+    table.works_here("Ines", Role::Keeper);
+    table.works_here("Oskar", Role::Assistant);
+    table.start();
+    table.does(kiosk::CameraFitted{true});
+    table.scans(badge_of("Oskar"));
+    table.scans(tub);
+    something_is_wrong = place_in(table.model(), "something is wrong");
+    table.does(kiosk::Ask{kiosk::AskWrong{tub}});
+    table.does(kiosk::AnswerWith{"limp"});
+    table.does(kiosk::CameraSeen{{.picture = 1, .width = 64, .height = 48}});
+    take_the_picture = place_in(table.model(), "take the picture");
+  }
+};
+
+std::vector<Event> flags_of(const std::string& path, int animal) {
+  auto log = SqliteLog::open(path, Access::Read).value();
+  auto events = log->read_animal(animal_number(animal)).value();
+  std::erase_if(events,
+                [](const Event& event) { return !std::holds_alternative<Flagged>(event.details); });
+  return events;
+}
+
+}  // namespace
+
+TEST_CASE("what is wrong is in the log after a power cut, and its picture beside it") {
+  auto desk = desk_or_skip();
+  if (!desk) return;
+  const auto tubs = furnish(desk->log());
+  {
+    auto log = SqliteLog::open(desk->log(), Access::Write).value();
+    REQUIRE(log->append({joins(90, "Ines", Role::Keeper), joins(91, "Oskar", Role::Assistant)},
+                        at_hour(91).moment.utc));
+  }
+  std::filesystem::create_directory(desk->folder() / "frames");
+  std::string said;
+  REQUIRE(run({"convert", "-size", "64x48", "gradient:black-white",
+               (desk->folder() / "frames" / "1.png").string()},
+              said) == 0);
+  desk->start_kiosk({"--frames", (desk->folder() / "frames").string()});
+  const StandIn hand;
+  desk->scan(badge_of("Oskar"));
+  REQUIRE(desk->tells("Oskar is at the kiosk."));
+  desk->scan(tubs[5]);
+  std::this_thread::sleep_for(500ms);
+  desk->click(hand.something_is_wrong.x, hand.something_is_wrong.y);
+  desk->type("limp");
+  desk->key("Return");
+  std::this_thread::sleep_for(1500ms);
+  desk->click(hand.take_the_picture.x, hand.take_the_picture.y);
+  REQUIRE(desk->tells("Saved. The keeper will see it; call them if it cannot wait."));
+  desk->kill_kiosk();
+  const auto flags = flags_of(desk->log(), 5);
+  REQUIRE(flags.size() == 1);
+  CHECK(flags.front().note == "Limp");
+  CHECK(flags.front().by == "Oskar");
+  const std::string name = std::get<Flagged>(flags.front().details).picture;
+  CHECK(name == format_uuid(flags.front().id.value) + ".png");
+  const auto pictures = load_pictures(desk->log() + ".pictures/" + name);
+  REQUIRE(pictures);
+  CHECK(*pictures == load_pictures(desk->folder() / "frames" / "1.png").value());
 }
 
 TEST_CASE("a second kiosk on the same log is told so and leaves the first alone") {

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "tests/generators/events.hpp"
+#include "tests/kiosk/screens/away.hpp"
 #include "tests/kiosk/screens/hall.hpp"
 
 namespace rackside::tests {
@@ -130,7 +131,7 @@ Model empty_room() {
 }  // namespace
 
 const std::vector<Situation>& situations() {
-  static const std::vector<Situation> list = with_hall({
+  static const std::vector<Situation> list = with_away(with_hall({
       {"empty_room", empty_room},
       {"round", [] { return Shelf{}.show(ScreenName::Round); }},
       {"round_foreign_code",
@@ -474,7 +475,7 @@ const std::vector<Situation>& situations() {
          for (const char* c : {"x", "x"}) shelf.kiosk.does(kiosk::Typed{c});
          return shelf.kiosk.model();
        }},
-  });
+  }));
   return list;
 }
 

@@ -69,7 +69,11 @@ TEST_CASE("a store that hangs ends the signs of life; one that comes back gives 
                        [](const auto&, const Settings&) -> Result<PrintOutcome> {
                          return failure(ErrorKind::NotFound, "There is no printer.");
                        },
-                       [] { return PrintersFound{}; }, std::make_unique<FakePinKeeper>(), [] {}});
+                       [](const CoverReading&, const Settings&) { return Result<std::string>{}; },
+                       [](const ReturnReport&, const Settings&) { return Result<std::string>{}; },
+                       [] { return PrintersFound{}; },
+                       [](const EventId&, const GreyImage&) { return Result<std::string>{}; },
+                       std::make_unique<FakePinKeeper>(), [] {}});
   Gate answered;
   Pulse* answering = nullptr;
   Pulse pulse(ServiceWish{path, 90s}, [&] {

@@ -7,6 +7,7 @@
 
 #include "core/care/cautions.hpp"
 #include "core/code/code_of_name.hpp"
+#include "core/words/dates.hpp"
 #include "labels/handover/handover_sheet.hpp"
 #include "labels/handover/return_sheet.hpp"
 #include "labels/reader/symbol_reader.hpp"
@@ -89,8 +90,8 @@ TEST_CASE("every line of the plan stands on paper, under its day and in its orde
     std::size_t at = all.find(joined("A moult may be met"));
     REQUIRE(at != std::string::npos);
     for (const CoverDay& day : sheet.plan.days) {
-      at = all.find(joined(day_name(day.day) + "Rack "), at);
-      INFO(day_name(day.day) << " on paper " << size.width << " wide");
+      at = all.find(joined(long_day_words(day.day) + "Rack "), at);
+      INFO(long_day_words(day.day) << " on paper " << size.width << " wide");
       REQUIRE(at != std::string::npos);
       for (const CoverLine& line : day.visits) {
         std::string said = line.enclosure->grouped() + "·" + line.name + line.words;
