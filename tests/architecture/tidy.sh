@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # What clang-tidy says by .clang-tidy: tidy.sh BUILD-FOLDER [--all]
 #
-# The whole tree takes most of an hour on two cores, which nobody would wait for on every run. So a run
+# A command and no test: a file takes five seconds of processor and the whole tree half an hour. A run
 # looks at the files that the last commit and the working tree changed, and at a few others: which,
 # follows from the commit's name, so that every commit sees others and each gives one answer however
 # often it is asked. --all looks at everything.
