@@ -16,7 +16,18 @@ struct Joined<std::variant<First...>, std::variant<Second...>> {
   using Type = std::variant<First..., Second...>;
 };
 
-using Intent = Joined<Deed, News>::Type;
+/// One of them. Copying and destroying stand in one place: seventy kinds of intents in every file
+/// that makes one were half of the time that the kiosk took to compile.
+struct Intent : Joined<Deed, News>::Type {
+  using Kinds = Joined<Deed, News>::Type;
+  using Kinds::Kinds;
+  Intent(const Intent& other);
+  Intent(Intent&& other) noexcept;
+  Intent& operator=(const Intent& other);
+  Intent& operator=(Intent&& other) noexcept;
+  ~Intent();
+  bool operator==(const Intent& other) const;
+};
 
 [[nodiscard]] inline bool by_a_person(const Intent& intent) {
   return intent.index() < std::variant_size_v<Deed>;

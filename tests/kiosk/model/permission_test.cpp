@@ -177,7 +177,7 @@ TEST_CASE("everybody may do what the table says, and nothing else, whatever can 
     }
   }
   // A new intent is not forgotten here.
-  CHECK(kinds.size() == std::variant_size_v<Intent>);
+  CHECK(kinds.size() == std::variant_size_v<Intent::Kinds>);
 }
 
 TEST_CASE("what is not allowed writes nothing, and says or asks something instead") {
