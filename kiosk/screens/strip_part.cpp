@@ -39,15 +39,35 @@ void draw_marks(Composer& composer, const std::vector<StripMark>& marks, const S
   }
 }
 
+// A line as fine as the panel shows: a forecast may have a point a day for years, and drawing each
+// of thousands takes half a second.
+class FineLine {
+ public:
+  void add(Spot spot) {
+    if (points_.size() > 1 && spot.x - points_[points_.size() - 2].x < least_step)
+      points_.pop_back();
+    points_.push_back(spot);
+  }
+  [[nodiscard]] std::vector<Spot> take() && { return std::move(points_); }
+
+ private:
+  static constexpr double least_step = 1.5;  // px
+  std::vector<Spot> points_;
+};
+
 void draw_density(Composer& composer, const StripDensity& density, const Scale& scale,
                   double line_y, double height) {
   const double highest = *std::ranges::max_element(density.density);
-  Path curve{.points = {}, .closed = true, .filled = true, .width = 1, .ink = Ink::Wash};
-  curve.points.push_back({scale.x(density.day.front()), line_y});
+  FineLine line;
   for (std::size_t i = 0; i < density.day.size(); ++i)
-    curve.points.push_back(
-        {scale.x(density.day[i]), line_y - height * density.density[i] / highest});
-  curve.points.push_back({scale.x(density.day.back()), line_y});
+    line.add({scale.x(density.day[i]), line_y - height * density.density[i] / highest});
+  Path curve{.points = std::move(line).take(),
+             .closed = true,
+             .filled = true,
+             .width = 1,
+             .ink = Ink::Wash};
+  curve.points.insert(curve.points.begin(), {curve.points.front().x, line_y});
+  curve.points.push_back({curve.points.back().x, line_y});
   Path outline = curve;
   outline.closed = false;
   outline.filled = false;
@@ -96,10 +116,12 @@ void draw_cycle(Composer& composer, Box box, const StripCycle& cycle, const Scal
 // Between what stands above the line and the top, up to today.
 void draw_warmth(Composer& composer, const StripWarmth& warmth, const Scale& scale,
                  const Box& band) {
-  Path line{.points = {}, .width = std::max(1.0, composer.mm(0.2)), .ink = Ink::Soft};
+  FineLine line;
   for (std::size_t i = 0; i < warmth.day.size(); ++i)
-    line.points.push_back({scale.x(warmth.day[i]), band.bottom() - band.height * warmth.part[i]});
-  composer.path(std::move(line));
+    line.add({scale.x(warmth.day[i]), band.bottom() - band.height * warmth.part[i]});
+  composer.path({.points = std::move(line).take(),
+                 .width = std::max(1.0, composer.mm(0.2)),
+                 .ink = Ink::Soft});
 }
 
 }  // namespace
