@@ -50,8 +50,7 @@ Result<int> import_files(const Words& words, Desk& desk) {
   const auto plan = plan_import(animals.source, events.source, **log, desk.clock, desk.ids);
   if (!plan) {
     Error error = plan.error();
-    if (error.kind == ErrorKind::BadInput)
-      error.sentence = fmt::format("{}: {}", error.where, error.sentence);
+    error.sentence = held_up_words(error, {});
     return tl::unexpected(error);
   }
   // A kiosk on the same log gets its turn between the parts.

@@ -7,6 +7,14 @@
 
 namespace rackside::kiosk {
 
+std::string new_here_words(const RecordCounts& counts) {
+  std::string words;
+  for (const auto& [number, one] :
+       {std::pair{counts.animals, "animal"}, {counts.tubs, "tub"}, {counts.events, "record"}})
+    if (number > 0) words += (words.empty() ? "" : ", ") + count_of(number, one);
+  return words;
+}
+
 // A file that is being written goes on being written, whatever page is open.
 Effects look_for_files(Model& model) {
   if (!model.bring_in.so_far) model.bring_in = {};
@@ -28,10 +36,7 @@ void on_looked_into(Model& model, const FileLookedInto& looked) {
     return;
   }
   model.bring_in.chosen.reset();
-  const Error& error = looked.counts.error();
-  tell(model, Tone::Problem,
-       fmt::format("{}{}{} Nothing was taken over.", error.where, error.where.empty() ? "" : ": ",
-                   error.sentence));
+  tell(model, Tone::Problem, held_up_words(looked.counts.error(), {}));
 }
 
 Effects bring_in(Model& model) {
@@ -50,18 +55,11 @@ Effects on_brought_in(Model& model, const BroughtIn& brought) {
   page.counts.reset();
   const bool all = brought.so_far.written == brought.so_far.of;
   if (brought.problem)
-    tell(model, Tone::Problem,
-         fmt::format("{} {} of {} are in the log; bring the file in again and it goes on there.",
-                     brought.problem->sentence, brought.so_far.written, brought.so_far.of));
+    tell(model, Tone::Problem, held_up_words(*brought.problem, brought.so_far));
   else if (all)
-    tell(model, Tone::Done,
-         fmt::format("Brought in: {}, {}, {}.", count_of(counts.animals, "animal"),
-                     count_of(counts.tubs, "new tub"), count_of(counts.events, "record")));
+    tell(model, Tone::Done, fmt::format("Brought in: {}.", new_here_words(counts)));
   else
-    tell(model, Tone::Done,
-         fmt::format("Stopped: {} of {} are in the log. Bring the file in again and it goes on "
-                     "there.",
-                     brought.so_far.written, brought.so_far.of));
+    tell(model, Tone::Done, fmt::format("Stopped. {}", so_far_words(brought.so_far)));
   if (brought.so_far.written == 0) return {};
   return {LoadRoster{}, LoadOverview{}};
 }

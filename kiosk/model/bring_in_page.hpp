@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/code/code.hpp"
+#include "core/interchange/take_over.hpp"
 #include "core/values/result.hpp"
 
 namespace rackside::kiosk {
@@ -29,12 +30,8 @@ struct RecordCounts {
   bool operator==(const RecordCounts&) const = default;
 };
 
-/// How far the log has come.
-struct WrittenSoFar {
-  std::size_t written = 0;
-  std::size_t of = 0;
-  bool operator==(const WrittenSoFar&) const = default;
-};
+/// "12 animals, 11 tubs", without what there is none of.
+[[nodiscard]] std::string new_here_words(const RecordCounts& counts);
 
 struct BringInPage {
   std::optional<std::vector<RecordFile>> files;  // none until they were looked for

@@ -12,9 +12,7 @@ std::string counts_words(const std::string& path, const RecordCounts& counts) {
   const std::string known =
       counts.known == 0 ? "" : fmt::format(" {} of its rows are in the log already.", counts.known);
   if (counts.nothing_new()) return fmt::format("There is nothing new in {}.{}", name, known);
-  return fmt::format("{} has {}, {} and {} that are new here.{}", name,
-                     count_of(counts.animals, "animal"), count_of(counts.tubs, "tub"),
-                     count_of(counts.events, "record"), known);
+  return fmt::format("New in {}: {}.{}", name, new_here_words(counts), known);
 }
 
 std::string choice_words(const BringInPage& page) {

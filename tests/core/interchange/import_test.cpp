@@ -15,6 +15,15 @@ Details imported(const std::string& cells) {
   return keeper.last("op-1");
 }
 
+// One a minute, in March.
+std::string mistings(int count) {
+  std::string rows;
+  for (int i = 0; i < count; ++i)
+    rows += fmt::format("2034-03-{:02}T{:02}:{:02}+00:00,op-1,misted,,,,,,,,,\n", 1 + i / 1440,
+                        i / 60 % 24, i % 60);
+  return rows;
+}
+
 }  // namespace
 
 TEST_CASE("animals come with their particulars and new tubs with new codes") {
@@ -186,10 +195,7 @@ TEST_CASE("what was taken back in the log does not come back with the file") {
 }
 
 TEST_CASE("an import that was stopped goes on when the same files are imported again") {
-  std::string rows;
-  for (int i = 0; i < 5'000; ++i)
-    rows += fmt::format("2034-03-{:02}T{:02}:{:02}+00:00,op-1,misted,,,,,,,,,\n", 1 + i / 1440,
-                        i / 60 % 24, i % 60);
+  const std::string rows = mistings(5'000);
   Keeper whole;
   whole.import(two_animals, event_row(rows));
 
@@ -204,6 +210,32 @@ TEST_CASE("an import that was stopped goes on when the same files are imported a
   REQUIRE(take_over(again, keeper.log, keeper.clock, [&](std::size_t) { ++parts; }));
   CHECK(parts == 2);
   CHECK(keeper.export_files().events == whole.export_files().events);
+}
+
+TEST_CASE("a disk that is full half-way leaves the first parts, and it is said how many") {
+  Keeper keeper;
+  const Error full{ErrorKind::Full, "The disk is full. This was not saved.", {}};
+  const auto plan = keeper.plan(two_animals, event_row(mistings(5'000))).value();
+  const auto fill = [&](std::size_t written) {
+    if (written == 2 * import_part) keeper.log.fail_next_write(full);
+  };
+  const auto outcome = take_over(plan, keeper.log, keeper.clock, fill);
+  REQUIRE_FALSE(outcome);
+  CHECK(outcome.error().kind == ErrorKind::Full);
+  CHECK(outcome.error().sentence ==
+        "4000 of 5004 entries are in the log; the same brought in again goes on there. The rest: "
+        "The disk is full. This was not saved.");
+  CHECK(keeper.events().size() == 2 * import_part);
+}
+
+TEST_CASE("a disk that is full from the start keeps its own sentence") {
+  Keeper keeper;
+  const Error full{ErrorKind::Full, "The disk is full. This was not saved.", {}};
+  const auto plan = keeper.plan(two_animals, std::nullopt).value();
+  keeper.log.fail_next_write(full);
+  const auto outcome = take_over(plan, keeper.log, keeper.clock, [](std::size_t) {});
+  REQUIRE_FALSE(outcome);
+  CHECK(outcome.error() == full);
 }
 
 TEST_CASE("which file it is, is told by its columns") {

@@ -32,8 +32,7 @@ TEST_CASE("files are listed, looked into and only then brought in") {
   CHECK(stick.view().files[0].folder == "blue");
   CHECK(stick.view().key == "look again");
   stick.look_into();
-  CHECK(stick.view().words ==
-        "animals.csv has 12 animals, 11 tubs and 0 records that are new here.");
+  CHECK(stick.view().words == "New in animals.csv: 12 animals, 11 tubs.");
   CHECK(stick.view().key == "bring it in");
   CHECK_FALSE(stick.kiosk.writes_a_file);
   stick.kiosk.does(BringIn{});
@@ -41,7 +40,7 @@ TEST_CASE("files are listed, looked into and only then brought in") {
   stick.kiosk.does(PartBroughtIn{{20, 23}});
   CHECK(stick.view().words == "Writing: 20 of 23. Everything else goes on meanwhile.");
   stick.kiosk.does(kiosk::BroughtIn{{23, 23}, {}, {tub_number(1)}});
-  CHECK(stick.kiosk.notice() == "Brought in: 12 animals, 11 new tubs, 0 records.");
+  CHECK(stick.kiosk.notice() == "Brought in: 12 animals, 11 tubs.");
 }
 
 TEST_CASE("tubs that came with a file get their labels, those that came to nothing do not") {
@@ -65,14 +64,14 @@ TEST_CASE("stopped half-way, it says how far it is and that it can go on") {
   CHECK_FALSE(stick.kiosk.writes_a_file);
   stick.kiosk.does(kiosk::BroughtIn{{10, 23}, {}, {}});
   CHECK(stick.kiosk.notice() ==
-        "Stopped: 10 of 23 are in the log. Bring the file in again and it goes on there.");
+        "Stopped. 10 of 23 entries are in the log; the same brought in again goes on there.");
 }
 
 TEST_CASE("a file that cannot be taken over says where and why, and nothing is written") {
   Stick stick;
-  stick.kiosk.record_counts =
-      failure(ErrorKind::BadInput, "\"femal\" is none of female, male, unknown.",
-              "animals.csv, line 3, column sex");
+  stick.kiosk.record_counts = failure(
+      ErrorKind::BadInput, "\"femal\" is none of female, male, unknown. Nothing was taken over.",
+      "animals.csv, line 3, column sex");
   stick.look_into();
   CHECK(stick.kiosk.notice() ==
         "animals.csv, line 3, column sex: \"femal\" is none of female, "
@@ -87,8 +86,27 @@ TEST_CASE("a full card says how much is written all the same") {
   stick.kiosk.does(BringIn{});
   stick.kiosk.does(kiosk::BroughtIn{{10, 23}, Error{ErrorKind::Full, "The card is full.", {}}, {}});
   CHECK(stick.kiosk.notice() ==
-        "The card is full. 10 of 23 are in the log; bring the file in "
-        "again and it goes on there.");
+        "10 of 23 entries are in the log; the same brought in again goes on there. The rest: The "
+        "card is full.");
+}
+
+TEST_CASE("a file that went bad after it was looked at says where") {
+  Stick stick;
+  stick.look_into();
+  stick.kiosk.does(BringIn{});
+  stick.kiosk.does(kiosk::BroughtIn{
+      {},
+      Error{ErrorKind::BadInput, "There is no such day. Nothing was taken over.", "a.csv, line 2"},
+      {}});
+  CHECK(stick.kiosk.notice() == "a.csv, line 2: There is no such day. Nothing was taken over.");
+}
+
+TEST_CASE("stopped before anything was written, it says that") {
+  Stick stick;
+  stick.look_into();
+  stick.kiosk.does(BringIn{});
+  stick.kiosk.does(kiosk::BroughtIn{{0, 23}, {}, {}});
+  CHECK(stick.kiosk.notice() == "Stopped. Nothing was taken over.");
 }
 
 TEST_CASE("a file without anything new is not brought in, and none found says where to put one") {

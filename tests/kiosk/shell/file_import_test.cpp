@@ -91,6 +91,15 @@ TEST_CASE("a tap during an import is saved after the part that is being written"
   CHECK(desk.writes == std::vector<std::size_t>{import_part, 1, import_part, import_part});
 }
 
+TEST_CASE("a disk that is full half-way leaves the parts that were written, and says how many") {
+  Desk desk;
+  const Error full{ErrorKind::Full, "The card is full.", {}};
+  desk.after_next = [&] { desk.log.fail_next_write(full); };
+  const auto brought = desk.write_all();
+  CHECK(brought.problem == full);
+  CHECK(brought.so_far == WrittenSoFar{import_part, 3 * import_part});
+}
+
 TEST_CASE("a stopped import keeps what is written and goes on there the next time") {
   Desk desk;
   desk.after_next = [&] { desk.import.stop(); };
