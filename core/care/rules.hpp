@@ -15,7 +15,7 @@ namespace rackside {
 /// Prey that is not at hand, and what is offered in its place.
 struct PreyInstead {
   std::string kind;
-  Millimetres size;
+  std::optional<Millimetres> size;  // none: prey whose size is not known
   std::string other;
   std::optional<Millimetres> other_size;  // none: the size that was planned
 

@@ -43,18 +43,22 @@ Answer read(std::string text, LengthUnit unit) {
   return {trimmed(text.substr(0, space)), in_millimetres(number, unit)};
 }
 
+std::optional<Millimetres> size_there(const PreyInstead& row) {
+  return row.other_size ? row.other_size : row.size;
+}
+
 // What is asked about may itself stand in for something.
 void replace(std::vector<PreyInstead>& instead, const AskPrey& about, const Answer& by) {
   bool found = false;
   for (PreyInstead& row : instead) {
-    if (row.other != about.kind || row.other_size.value_or(row.size) != about.size) continue;
+    if (row.other != about.kind || size_there(row) != about.size) continue;
     row.other = by.kind;
     if (by.size) row.other_size = by.size;
     found = true;
   }
   if (!found) instead.push_back({about.kind, about.size, by.kind, by.size});
   std::erase_if(instead, [](const PreyInstead& row) {
-    return row.other == row.kind && row.other_size.value_or(row.size) == row.size;
+    return row.other == row.kind && size_there(row) == row.size;
   });
 }
 

@@ -47,7 +47,7 @@ struct AskWrong {
 /// What there is in the place of this prey, for this round.
 struct AskPrey {
   std::string kind;
-  Millimetres size;
+  std::optional<Millimetres> size;  // none: not known
   bool operator==(const AskPrey&) const = default;
 };
 

@@ -105,8 +105,8 @@ CarryView view_carry(const Model& model) {
   const Preparation ready = prepare(model.plan, model.collection, model.rules.collection.margin);
   CarryView view{.prey = {}, .carry = ready.carry, .cautions = ready.cautions};
   for (const PreyNeeded& prey : ready.prey)
-    view.prey.push_back({format_prey_needed(prey, model.settings.wording.units),
-                         {prey.kind, prey.size.value_or(Millimetres{0})}});
+    view.prey.push_back(
+        {format_prey_needed(prey, model.settings.wording.units), {prey.kind, prey.size}});
   return view;
 }
 

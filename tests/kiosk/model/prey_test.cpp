@@ -114,3 +114,15 @@ TEST_CASE("an answer that is no prey changes nothing and says so") {
     CHECK(room.kiosk.model().rules.collection.instead.empty());
   }
 }
+
+TEST_CASE("prey whose size nobody knows is asked for and replaced as such") {
+  Short room;
+  kiosk::Model model = room.kiosk.model();
+  for (TubTask& tub : model.plan.due) tub.instruction.prey->size.reset();
+  const auto carry = kiosk::view_carry(model);
+  REQUIRE(carry.prey.size() == 1);
+  CHECK(carry.prey[0].instead == AskPrey{"cricket", std::nullopt});
+  room.instead(carry.prey[0].instead, "roach");
+  CHECK(room.kiosk.model().rules.collection.instead ==
+        std::vector{PreyInstead{"cricket", std::nullopt, "roach", std::nullopt}});
+}
