@@ -22,15 +22,16 @@ Effects look_for_files(Model& model) {
   return {FindFiles{}};
 }
 
-Effects look_into(Model& model, const std::string& path) {
+Effects look_into(Model& model, const RecordFile& file) {
   if (model.bring_in.so_far) return {};
-  model.bring_in.chosen = path;
+  model.bring_in.chosen = file;
   model.bring_in.counts.reset();
-  return {ReadFile{path}};
+  return {ReadFile{file.path}};
 }
 
 void on_looked_into(Model& model, const FileLookedInto& looked) {
-  if (model.bring_in.chosen != looked.path) return;
+  const auto& chosen = model.bring_in.chosen;
+  if (!chosen || chosen->path != looked.path) return;
   if (looked.counts) {
     model.bring_in.counts = *looked.counts;
     return;
@@ -43,7 +44,7 @@ Effects bring_in(Model& model) {
   BringInPage& page = model.bring_in;
   if (page.so_far || !page.counts || page.counts->nothing_new()) return {};
   page.so_far = WrittenSoFar{};
-  return {WriteFile{*page.chosen}};
+  return {WriteFile{page.chosen->path}};
 }
 
 Effects on_brought_in(Model& model, const BroughtIn& brought) {

@@ -35,7 +35,7 @@ struct RecordCounts {
 
 struct BringInPage {
   std::optional<std::vector<RecordFile>> files;  // none until they were looked for
-  std::optional<std::string> chosen;             // path of the one that is looked at
+  std::optional<RecordFile> chosen;              // the one that is looked at
   std::optional<RecordCounts> counts;            // once every row of it was looked at
   std::optional<WrittenSoFar> so_far;            // while it is being written
   std::vector<Code> unlabelled;                  // tubs that came with it, to have labels

@@ -7,6 +7,7 @@
 
 #include "core/action/action.hpp"
 #include "core/event/event.hpp"
+#include "kiosk/model/bring_in_page.hpp"
 #include "kiosk/model/cover_page.hpp"
 #include "kiosk/model/number_question.hpp"
 #include "kiosk/model/question.hpp"
@@ -141,7 +142,7 @@ struct LookForFiles {
 };
 /// Every row of this file is to be looked at; nothing is written yet.
 struct LookInto {
-  std::string path;
+  RecordFile file;
   bool operator==(const LookInto&) const = default;
 };
 /// Writes what is new in the file that was looked into.

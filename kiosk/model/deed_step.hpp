@@ -92,7 +92,7 @@ struct DeedStep {
   Effects operator()(const SetUp& i) const { return set_up(model, i.settings); }
   Effects operator()(const LookForCameras&) const { return {FindCameras{}}; }
   Effects operator()(const LookForFiles&) const { return look_for_files(model); }
-  Effects operator()(const LookInto& i) const { return look_into(model, i.path); }
+  Effects operator()(const LookInto& i) const { return look_into(model, i.file); }
   Effects operator()(const BringIn&) const { return bring_in(model); }
   Effects operator()(const StopBringingIn&) const { return {StopWriting{}}; }
   Effects operator()(const PrintBroughtIn&) const { return print_brought_in(model); }

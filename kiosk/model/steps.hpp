@@ -115,7 +115,7 @@ void next_value(Model& model, NewTubField field);
 
 // bring_in.cpp: records from CSV files
 [[nodiscard]] Effects look_for_files(Model& model);
-[[nodiscard]] Effects look_into(Model& model, const std::string& path);
+[[nodiscard]] Effects look_into(Model& model, const RecordFile& file);
 [[nodiscard]] Effects bring_in(Model& model);
 [[nodiscard]] Effects print_brought_in(Model& model);
 void on_looked_into(Model& model, const FileLookedInto& looked);

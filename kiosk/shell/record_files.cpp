@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <system_error>
 
+#include "kiosk/model/lower_case.hpp"
+
 namespace rackside::kiosk {
 namespace {
 
@@ -17,11 +19,8 @@ struct Found {
 };
 
 bool is_csv(const fs::path& file) {
-  std::string ending = file.extension().string();
-  for (char& c : ending)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
   // What other systems leave beside a file begins with a dot.
-  return ending == ".csv" && !file.filename().string().starts_with('.');
+  return lower(file.extension().string()) == ".csv" && !file.filename().string().starts_with('.');
 }
 
 // A stick may be pulled out at any moment: what cannot be read is passed over.

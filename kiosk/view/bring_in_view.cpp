@@ -7,8 +7,7 @@
 namespace rackside::kiosk {
 namespace {
 
-std::string counts_words(const std::string& path, const RecordCounts& counts) {
-  const std::string name = path.substr(path.find_last_of('/') + 1);
+std::string counts_words(const std::string& name, const RecordCounts& counts) {
   const std::string known =
       counts.known == 0 ? "" : fmt::format(" {} of its rows are in the log already.", counts.known);
   if (counts.nothing_new()) return fmt::format("There is nothing new in {}.{}", name, known);
@@ -43,10 +42,10 @@ BringInView view_bring_in(const Model& model) {
   }
   if (page.files)
     for (const RecordFile& file : *page.files)
-      view.files.push_back({file.name, file.folder, LookInto{file.path}});
+      view.files.push_back({file.name, file.folder, LookInto{file}});
   view.words = choice_words(page);
   if (page.chosen && page.counts) {
-    view.words = counts_words(*page.chosen, *page.counts);
+    view.words = counts_words(page.chosen->name, *page.counts);
     if (!page.counts->nothing_new()) return offer(view, "bring it in", BringIn{}), view;
   } else if (page.chosen) {
     view.words = "Looking at every row ...";

@@ -20,7 +20,7 @@ struct Stick {
     kiosk.start();
     kiosk.does(Show{ScreenName::BringIn});
   }
-  void look_into() { kiosk.does(LookInto{"/media/blue/animals.csv"}); }
+  void look_into() { kiosk.does(LookInto{kiosk.record_files.front()}); }
   [[nodiscard]] BringInView view() const { return view_bring_in(kiosk.model()); }
 };
 

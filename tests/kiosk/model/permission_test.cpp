@@ -77,7 +77,7 @@ std::vector<Expected> table(StaffedKiosk& kiosk) {
       {"look for cameras", LookForCameras{}, with_pin},
       {"the page for files", Show{ScreenName::BringIn}, with_pin},
       {"look for files", LookForFiles{}, with_pin},
-      {"look into a file", LookInto{"/media/x.csv"}, with_pin},
+      {"look into a file", LookInto{{"/media/x.csv", "x.csv", "media"}}, with_pin},
       {"bring it in", BringIn{}, with_pin},
       {"no more of it", StopBringingIn{}, with_pin},
       {"labels for what came", PrintBroughtIn{}, with_pin},

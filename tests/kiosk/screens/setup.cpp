@@ -75,7 +75,7 @@ std::vector<Situation> setup_situations() {
          shelf.kiosk.record_files = {{"/media/x/animals.csv", "animals.csv", "BLUE"}};
          shelf.kiosk.record_counts = kiosk::RecordCounts{2'000, 1'998, 0, 12};
          shelf.kiosk.does(kiosk::Show{ScreenName::BringIn});
-         shelf.kiosk.does(kiosk::LookInto{"/media/x/animals.csv"});
+         shelf.kiosk.does(kiosk::LookInto{shelf.kiosk.record_files.front()});
          return shelf.kiosk.model();
        }},
       {"bring_in_writing",
