@@ -8,13 +8,9 @@ namespace {
 // Taken back and written anew, in one go: a correction that is half there would be worse than the
 // mistake.
 Effects put_right(Model& model, const Event& old, Draft better, const Stamp& stamp) {
-  Draft back{.id = stamp.fresh,
-             .by = model.by,
-             .when = When{stamp.now, Precision::Exact},
-             .animal = old.animal,
-             .enclosure = old.enclosure,
-             .details = Retracted{old.id},
-             .note = {}};
+  Draft back = draft_now(model.by, stamp, Retracted{old.id});
+  back.animal = old.animal;
+  back.enclosure = old.enclosure;
   better.id = stamp.next_fresh;
   better.by = model.by;
   model.saving = {back.id, better.id};

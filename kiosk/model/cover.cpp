@@ -110,9 +110,11 @@ Effects end_cover(Model& model, const Stamp& stamp) {
     return {};
   }
   model.cover_page.ending = false;
-  std::vector<Draft> drafts{cover_draft(model, stamp.fresh, stamp, CoverEnded{cover->id})};
-  if (auto access = access_after(model.people, model.cover, *cover, today))
-    drafts.push_back(cover_draft(model, stamp.next_fresh, stamp, *std::move(access)));
+  std::vector<Draft> drafts{draft_now(model.by, stamp, CoverEnded{cover->id})};
+  if (auto access = access_after(model.people, model.cover, *cover, today)) {
+    drafts.push_back(draft_now(model.by, stamp, *std::move(access)));
+    drafts.back().id = stamp.next_fresh;
+  }
   return {SaveDrafts{std::move(drafts)}};
 }
 

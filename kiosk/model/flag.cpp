@@ -30,13 +30,10 @@ std::optional<std::string> why_no_flag(const Model& model, const AskWrong& about
 }
 
 Effects flag(Model& model, const AskWrong& about, const std::string& words, const Stamp& stamp) {
-  model.flagging = Draft{.id = stamp.fresh,
-                         .by = model.by,
-                         .when = When{stamp.now, Precision::Exact},
-                         .animal = model.tub->animal,
-                         .enclosure = about.tub,
-                         .details = Flagged{},
-                         .note = words};
+  model.flagging = draft_now(model.by, stamp, Flagged{});
+  model.flagging->animal = model.tub->animal;
+  model.flagging->enclosure = about.tub;
+  model.flagging->note = words;
   if (!model.camera_fitted) return leave_picture(model);
   go_to(model, ScreenName::Picture);
   return {};

@@ -12,13 +12,9 @@ namespace {
 Effects confirm_label(const Model& model, const Code& code, const Stamp& stamp) {
   const EnclosureState* enclosure = model.collection.enclosure(code);
   if (!enclosure->label_printed || enclosure->label_confirmed) return {};
-  return {SaveDrafts{{Draft{.id = stamp.fresh,
-                            .by = model.by,
-                            .when = When{stamp.now, Precision::Exact},
-                            .animal = {},
-                            .enclosure = code,
-                            .details = LabelConfirmed{},
-                            .note = {}}}}};
+  Draft draft = draft_now(model.by, stamp, LabelConfirmed{});
+  draft.enclosure = code;
+  return {SaveDrafts{{std::move(draft)}}};
 }
 
 // The roster knows who lives where but not what they ate: an animal that is known more fully stays

@@ -35,16 +35,6 @@ std::optional<std::string> what_is_missing(const Model& model) {
 
 }  // namespace
 
-Draft cover_draft(const Model& model, EventId id, const Stamp& stamp, Details details) {
-  return Draft{.id = id,
-               .by = model.by,
-               .when = When{stamp.now, Precision::Exact},
-               .animal = {},
-               .enclosure = {},
-               .details = std::move(details),
-               .note = {}};
-}
-
 std::set<std::string> stand_ins_known(const Model& model) {
   std::set<std::string> names;
   for (const auto& [name, person] : model.people.by_name)
@@ -102,8 +92,11 @@ Effects plan_cover(Model& model, const Stamp& stamp) {
     tell(model, Tone::Problem, access.error().sentence);
     return {};
   }
-  std::vector<Draft> drafts{cover_draft(model, stamp.fresh, stamp, planned)};
-  if (*access) drafts.push_back(cover_draft(model, stamp.next_fresh, stamp, **access));
+  std::vector<Draft> drafts{draft_now(model.by, stamp, planned)};
+  if (*access) {
+    drafts.push_back(draft_now(model.by, stamp, **access));
+    drafts.back().id = stamp.next_fresh;
+  }
   return {SaveDrafts{std::move(drafts)}};
 }
 

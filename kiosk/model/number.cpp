@@ -82,13 +82,9 @@ Effects enter_number(Model& model, const Stamp& stamp) {
   }
   model.number->draft = stamp.fresh;
   model.saving.push_back(stamp.fresh);
-  Draft draft{.id = stamp.fresh,
-              .by = model.by,
-              .when = When{stamp.now, Precision::Exact},
-              .animal = question.animal,
-              .enclosure = question.tub,
-              .details = *details,
-              .note = {}};
+  Draft draft = draft_now(model.by, stamp, *details);
+  draft.animal = question.animal;
+  draft.enclosure = question.tub;
   go_back(model);
   return {SaveDrafts{{std::move(draft)}}};
 }

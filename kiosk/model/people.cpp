@@ -10,13 +10,7 @@ namespace rackside::kiosk {
 namespace {
 
 Effects save(std::string by, Details details, const Stamp& stamp) {
-  return {SaveDrafts{{Draft{.id = stamp.fresh,
-                            .by = std::move(by),
-                            .when = When{stamp.now, Precision::Exact},
-                            .animal = {},
-                            .enclosure = {},
-                            .details = std::move(details),
-                            .note = {}}}}};
+  return {SaveDrafts{{draft_now(std::move(by), stamp, std::move(details))}}};
 }
 
 bool last_keeper(const Model& model, const Person& person) {

@@ -18,13 +18,7 @@ bool past(const std::optional<Moment>& since, const Stamp& stamp, std::chrono::m
 }
 
 Effects comes(const std::string& name, Arrival how, const Stamp& stamp) {
-  return {SaveDrafts{{Draft{.id = stamp.fresh,
-                            .by = name,
-                            .when = When{stamp.now, Precision::Exact},
-                            .animal = {},
-                            .enclosure = {},
-                            .details = PersonCame{name, how},
-                            .note = {}}}}};
+  return {SaveDrafts{{draft_now(name, stamp, PersonCame{name, how})}}};
 }
 
 // A keeper's days are all days.

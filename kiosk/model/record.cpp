@@ -37,23 +37,10 @@ Effects save(Model& model, Draft draft) {
 }
 
 Draft draft_for(const Model& model, const Stamp& stamp, Details details) {
-  return Draft{.id = stamp.fresh,
-               .by = model.by,
-               .when = When{stamp.now, Precision::Exact},
-               .animal = model.tub->animal,
-               .enclosure = model.tub->code,
-               .details = std::move(details),
-               .note = {}};
-}
-
-Draft about_the_room(const Model& model, const Stamp& stamp, EventId target) {
-  return Draft{.id = stamp.fresh,
-               .by = model.by,
-               .when = When{stamp.now, Precision::Exact},
-               .animal = {},
-               .enclosure = {},
-               .details = Retracted{target},
-               .note = {}};
+  Draft draft = draft_now(model.by, stamp, std::move(details));
+  draft.animal = model.tub->animal;
+  draft.enclosure = model.tub->code;
+  return draft;
 }
 
 // Whether it is a reading of the room, or takes one back; then what is known of the air follows.
@@ -134,7 +121,8 @@ Effects record(Model& model, Action action, const Stamp& stamp) {
 
 Effects take_back(Model& model, EventId event, const Stamp& stamp) {
   const bool of_the_room = model.undo && model.undo->event == event && !model.undo->animal;
-  if (of_the_room && model.saving.empty()) return save(model, about_the_room(model, stamp, event));
+  if (of_the_room && model.saving.empty())
+    return save(model, draft_now(model.by, stamp, Retracted{event}));
   if (!model.tub || !model.saving.empty()) return {};
   return save(model, draft_for(model, stamp, Retracted{event}));
 }

@@ -5,16 +5,6 @@
 namespace rackside::kiosk {
 namespace {
 
-Draft about_the_round(const Model& model, const Stamp& stamp, Details details) {
-  return Draft{.id = stamp.fresh,
-               .by = model.by,
-               .when = When{stamp.now, Precision::Exact},
-               .animal = {},
-               .enclosure = {},
-               .details = std::move(details),
-               .note = {}};
-}
-
 void reckon(RoundPage& page) {
   page.progress = progress(page.so_far.plan, page.so_far.since, page.so_far.round.started);
 }
@@ -50,12 +40,12 @@ void ended(Model& model) {
 
 Effects set_out(Model& model, const Stamp& stamp) {
   if (model.round || !model.overview_known) return {};
-  return {SaveDrafts{{about_the_round(model, stamp, RoundStarted{})}}};
+  return {SaveDrafts{{draft_now(model.by, stamp, RoundStarted{})}}};
 }
 
 Effects end_round(Model& model, const Stamp& stamp) {
   if (!model.round) return {};
-  return {SaveDrafts{{about_the_round(model, stamp, RoundEnded{model.round->so_far.round.id})}}};
+  return {SaveDrafts{{draft_now(model.by, stamp, RoundEnded{model.round->so_far.round.id})}}};
 }
 
 void refresh_plan(Model& model) {

@@ -27,6 +27,10 @@ void go_home(Model& model);
 [[nodiscard]] Effects open_tub(Model& model, const Code& code);
 [[nodiscard]] Effects show_resident(Model& model, std::size_t index);
 
+// draft_now.cpp
+/// What happens just now, by whoever is here; of no animal and no tub until they are named.
+[[nodiscard]] Draft draft_now(std::string by, const Stamp& stamp, Details details);
+
 // record.cpp: what is written
 [[nodiscard]] Effects record(Model& model, Action action, const Stamp& stamp);
 [[nodiscard]] Effects take_back(Model& model, EventId event, const Stamp& stamp);
@@ -186,8 +190,6 @@ void on_cover_worked(Model& model, const CoverWorked& worked);
 void on_sheet_printed(Model& model, const SheetPrinted& printed);
 
 // new_cover.cpp: the form for one
-[[nodiscard]] Draft cover_draft(const Model& model, EventId id, const Stamp& stamp,
-                                Details details);
 [[nodiscard]] std::set<std::string> stand_ins_known(const Model& model);
 /// Gives back why not.
 [[nodiscard]] std::optional<std::string> name_stand_in(Model& model, const std::string& typed);
