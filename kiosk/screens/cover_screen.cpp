@@ -38,24 +38,25 @@ void keys_below(Composer& composer, Box& box, const std::vector<KeyRow>& keys) {
   key_row(composer, box, {keys.begin(), middle});
 }
 
+void told_page(Composer& composer, const Model& model, std::string_view title,
+               const std::vector<KeyRow>& keys, const std::vector<ToldPart>& parts) {
+  Box box = page(composer);
+  heading(composer, box, title);
+  keys_below(composer, box, keys);
+  notice_line(composer, box, telling(model));
+  told_parts(composer, box, parts, model.list_page);
+}
+
 }  // namespace
 
 void compose_cover(Composer& composer, const Model& model) {
   const CoverView view = view_cover(model);
-  Box box = page(composer);
-  heading(composer, box, "Cover");
-  keys_below(composer, box, cover_keys(view));
-  notice_line(composer, box, telling(model));
-  told_parts(composer, box, view.parts, model.list_page);
+  told_page(composer, model, "Cover", cover_keys(view), view.parts);
 }
 
 void compose_returned(Composer& composer, const Model& model) {
   const ReturnView view = view_return(model);
-  Box box = page(composer);
-  heading(composer, box, "Report on a cover");
-  keys_below(composer, box, return_keys(view));
-  notice_line(composer, box, telling(model));
-  told_parts(composer, box, view.parts, model.list_page);
+  told_page(composer, model, "Report on a cover", return_keys(view), view.parts);
 }
 
 }  // namespace rackside::kiosk

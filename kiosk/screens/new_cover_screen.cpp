@@ -2,25 +2,12 @@
 
 #include <algorithm>
 
-#include "kiosk/screens/parts.hpp"
+#include "kiosk/screens/form_part.hpp"
 #include "kiosk/screens/screens.hpp"
 #include "kiosk/view/cover_view.hpp"
 
 namespace rackside::kiosk {
 namespace {
-
-void field_slip(Composer& composer, const Box& box, const FormField& field) {
-  composer.fill(box, Ink::Slip);
-  composer.rule({box.x, box.bottom() - composer.mm(0.5), box.width, composer.mm(0.5)},
-                field.chosen ? Ink::Text : Ink::Accent);
-  composer.touch(box, field.word, field.intent);
-  Box inner = box.inset(composer.mm(1.4));
-  const Style caption = composer.style(Step::Caption);
-  composer.text(inner.take_top(composer.line_height(caption)), field.word, caption, Ink::Soft,
-                Align::Left, Ink::Slip);
-  composer.text(inner, field.value, composer.style(Step::Instruction, Face::Bold), Ink::Text,
-                Align::Left, Ink::Slip);
-}
 
 void day_cell(Composer& composer, Box box, const DayCell& cell) {
   const Ink ground = cell.open ? Ink::Slip : Ink::Paper;
@@ -41,34 +28,9 @@ void day_cell(Composer& composer, Box box, const DayCell& cell) {
 }  // namespace
 
 void compose_new_cover(Composer& composer, const Model& model) {
-  Box box = page(composer);
-  Box top = box.take_top(composer.mm(least_target_mm));
-  box.take_top(composer.mm(gap_mm));
-  composer.key(top.take_left(composer.mm(24)), "back", Close{});
-  composer.key(top.take_right(composer.mm(30)), "plan it", PlanCover{}, Weight::First);
-  top.take_left(composer.mm(4));
-  composer.text(top, "A cover", composer.style(Step::Species, Face::Bold));
-  notice_line(composer, box, telling(model));
-  const auto fields = view_new_cover(model);
-  const double gap = composer.mm(gap_mm);
-  const double row = composer.mm(least_target_mm) + gap;
-  const std::size_t columns = box.width > composer.mm(180) ? 3 : 2;
-  // Days are long: who stands in has the first row to itself where two columns are all there is.
-  const std::size_t wide = columns == 2 ? 1 : 0;
-  const Pages pages = pages_of(fields.size() + wide, rows_in(box, row) * columns, model.list_page);
-  page_keys(composer, box, pages);
-  const double width =
-      (box.width - gap * static_cast<double>(columns - 1)) / static_cast<double>(columns);
-  for (std::size_t i = 0; i < fields.size(); ++i) {
-    const std::size_t slot = i == 0 ? 0 : i + wide;
-    if (slot < pages.first || slot >= pages.first + pages.rows) continue;
-    const std::size_t at = slot - pages.first;
-    field_slip(composer,
-               {box.x + static_cast<double>(at % columns) * (width + gap),
-                box.y + static_cast<double>(at / columns) * row,
-                i == 0 && wide == 1 ? box.width : width, composer.mm(least_target_mm)},
-               fields[i]);
-  }
+  Form form{.title = "A cover", .done = {"plan it", PlanCover{}}, .fields = {}};
+  form.fields = view_new_cover(model);
+  form_page(composer, model, form);
 }
 
 void compose_days(Composer& composer, const Model& model) {

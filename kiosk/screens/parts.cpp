@@ -193,6 +193,16 @@ void tub_list(Composer& composer, Box box, const Model& model,
   tub_rows(composer, box, lines, pages);
 }
 
+void named_row(Composer& composer, Box box, const NamedRow& row) {
+  composer.touch(box, row.name, row.intent);
+  composer.rule(box);
+  const Style small = composer.style(Step::Record);
+  const double detail = std::min(box.width * 0.5, composer.width(row.detail, small) + 1);
+  composer.text(box.take_right(detail), row.detail, small, Ink::Soft, Align::Right);
+  box.take_right(composer.mm(gap_mm));
+  composer.text(box, row.name, composer.style(Step::Species, row.face), row.ink);
+}
+
 void record_line(Composer& composer, Box box, const RecordLine& line) {
   const Style words = composer.style(Step::Record);
   const double side = std::min(box.height * 0.8, composer.mm(4.6));

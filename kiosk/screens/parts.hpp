@@ -68,6 +68,16 @@ void moult_strip(Composer& composer, Box box, const StripView& view);
 /// The same in a list: the last moult, today, and where half and nine tenths of the forecast lie.
 void small_moult_strip(Composer& composer, const Box& box, const SmallStrip& strip);
 
+/// A row to touch: a name on the left, what there is to say of it on the right.
+struct NamedRow {
+  std::string name;
+  std::string detail;
+  Intent intent;
+  Face face = Face::Bold;
+  Ink ink = Ink::Text;
+};
+void named_row(Composer& composer, Box box, const NamedRow& row);
+
 /// One record as a line.
 void record_line(Composer& composer, Box box, const RecordLine& line);
 

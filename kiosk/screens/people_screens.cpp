@@ -23,15 +23,9 @@ void rows(Composer& composer, Box box, const std::vector<PersonLine>& lines, int
   page_keys(composer, box, pages);
   const std::size_t end = std::min(lines.size(), pages.first + pages.rows);
   for (std::size_t i = pages.first; i < end; ++i) {
-    Box row = box.take_top(height);
-    composer.touch(row, lines[i].name, intent(lines[i].name));
-    composer.rule(row);
-    const Style small = composer.style(Step::Record);
-    const double detail = std::min(row.width * 0.5, composer.width(lines[i].detail, small) + 1);
-    composer.text(row.take_right(detail), lines[i].detail, small, Ink::Soft, Align::Right);
-    row.take_right(composer.mm(gap_mm));
-    composer.text(row, lines[i].name, composer.style(Step::Species, Face::Bold),
-                  lines[i].welcome ? Ink::Text : Ink::Soft);
+    named_row(composer, box.take_top(height),
+              {lines[i].name, lines[i].detail, intent(lines[i].name), Face::Bold,
+               lines[i].welcome ? Ink::Text : Ink::Soft});
   }
 }
 

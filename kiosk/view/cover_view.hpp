@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "kiosk/model/model.hpp"
+#include "kiosk/view/form_field.hpp"
 
 namespace rackside::kiosk {
 
@@ -27,14 +28,7 @@ struct CoverView {
 };
 [[nodiscard]] CoverView view_cover(const Model& model);
 
-/// A value of the form for a cover, and what touching it does.
-struct FormField {
-  std::string word;
-  std::string value;
-  Intent intent;
-  bool chosen = false;
-  bool operator==(const FormField&) const = default;
-};
+/// The form for one.
 [[nodiscard]] std::vector<FormField> view_new_cover(const Model& model);
 
 /// One day to choose from.

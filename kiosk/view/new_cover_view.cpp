@@ -37,9 +37,14 @@ std::string_view month_of(Day day, DateStyle dates) {
 std::vector<FormField> view_new_cover(const Model& model) {
   const CoverForm& form = model.new_cover;
   std::vector<FormField> fields{
-      {"who stands in", form.who.empty() ? "touch to say" : form.who, Ask{AskStandIn{}}},
-      {"from", day_value(model, form.from), AskDay{WhichDay::First}},
-      {"to, this day too", day_value(model, form.to), AskDay{WhichDay::Last}}};
+      {.word = "who stands in",
+       .value = form.who.empty() ? "touch to say" : form.who,
+       .intent = Ask{AskStandIn{}},
+       .long_words = true},
+      {.word = "from", .value = day_value(model, form.from), .intent = AskDay{WhichDay::First}},
+      {.word = "to, this day too",
+       .value = day_value(model, form.to),
+       .intent = AskDay{WhichDay::Last}}};
   for (const std::string& rack : racks_in(model.collection)) {
     if (rack.empty()) continue;
     const bool in = std::ranges::find(form.racks, rack) != form.racks.end();
