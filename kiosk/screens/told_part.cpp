@@ -53,7 +53,7 @@ class Pager {
     const double least = height_of(lines, std::min<std::size_t>(2, lines.size()), part);
     if (used_ + (whole <= box_.height ? whole : least) > box_.height) turn();
     for (std::size_t begin = 0; begin < lines.size();) {
-      const std::size_t count = fitting(lines, begin, part);
+      const std::size_t count = fitting(lines, begin);
       const std::vector<Line> some(lines.begin() + static_cast<std::ptrdiff_t>(begin),
                                    lines.begin() + static_cast<std::ptrdiff_t>(begin + count));
       const double height = height_of(some, some.size(), part);
@@ -78,8 +78,7 @@ class Pager {
     return part.touch ? std::max(height, composer_.mm(least_target_mm + gap_mm)) : height;
   }
   // At least one, so that it ends on any panel.
-  [[nodiscard]] std::size_t fitting(const std::vector<Line>& lines, std::size_t begin,
-                                    const ToldPart&) const {
+  [[nodiscard]] std::size_t fitting(const std::vector<Line>& lines, std::size_t begin) const {
     double height = used_ + composer_.mm(air_mm);
     std::size_t count = 0;
     while (begin + count < lines.size()) {

@@ -26,6 +26,12 @@ std::filesystem::path fresh_file(const std::filesystem::path& folder, std::strin
   return path;
 }
 
+// What is in the printer, as setup has it.
+Result<Stock> stock_in(const std::filesystem::path& log, const Settings& settings) {
+  return stock_beside(log).and_then(
+      [&](const std::vector<Stock>& all) { return stock_named(all, settings.label_sheet); });
+}
+
 // What a page of text needs: less than A5 holds no line of it.
 bool holds_text(const Stock& stock) {
   return stock.shape == StockShape::Sheet && stock.page_width >= 148 && stock.page_height >= 210;
@@ -35,8 +41,7 @@ bool holds_text(const Stock& stock) {
 
 Result<PrintOutcome> LabelPress::print(const std::vector<LabelContent>& contents,
                                        const Settings& settings, const Moment& now) {
-  const auto stock = stock_beside(log_).and_then(
-      [&](const std::vector<Stock>& all) { return stock_named(all, settings.label_sheet); });
+  const auto stock = stock_in(log_, settings);
   if (!stock) return tl::unexpected(stock.error());
   const auto offsets = read_offsets(offsets_beside(log_));
   if (!offsets) return tl::unexpected(offsets.error());
@@ -51,8 +56,7 @@ Result<PrintOutcome> LabelPress::print(const std::vector<LabelContent>& contents
 }
 
 Result<LabelPress::Paper> LabelPress::paper_for(const Settings& settings) const {
-  const auto stock = stock_beside(log_).and_then(
-      [&](const std::vector<Stock>& all) { return stock_named(all, settings.label_sheet); });
+  const auto stock = stock_in(log_, settings);
   if (!stock) return tl::unexpected(stock.error());
   if (!holds_text(*stock)) return Paper{210, 297, {}};  // A4
   return Paper{stock->page_width, stock->page_height, settings.printer};
