@@ -7,7 +7,9 @@
 
 #include "fonts/font_files.hpp"
 #include "kiosk/screens/screens.hpp"
+#include "tests/fakes/dummy_display.hpp"
 #include "tests/fakes/fixed_clock.hpp"
+#include "tests/fakes/sdl_events.hpp"
 #include "tests/frame.hpp"
 #include "tests/generators/events.hpp"
 
@@ -17,15 +19,6 @@ using namespace rackside::kiosk;
 using namespace std::chrono_literals;
 
 namespace {
-
-struct SdlWithoutDisplay {
-  SdlWithoutDisplay() {
-    SDL_SetHint(SDL_HINT_VIDEODRIVER, "dummy");
-    SDL_SetHint(SDL_HINT_FRAMEBUFFER_ACCELERATION, "0");
-    SDL_Init(SDL_INIT_VIDEO);
-  }
-  ~SdlWithoutDisplay() { SDL_Quit(); }
-};
 
 // Time goes on; beside that, somebody sets the wall clock.
 class TwoClocks : public FixedClock {
@@ -39,9 +32,7 @@ class TwoClocks : public FixedClock {
 };
 
 struct Kiosk {
-  SdlWithoutDisplay sdl;
-  Window window{SDL_CreateWindow("", 0, 0, 1280, 800, SDL_WINDOW_RESIZABLE)};
-  Renderer renderer{SDL_CreateRenderer(window.get(), -1, SDL_RENDERER_SOFTWARE)};
+  DummyDisplay display;
   std::unique_ptr<FontBook> fonts = FontBook::open(running_program()).value();
   EventWait sleep;
   Pulse pulse{ServiceWish{}, [] {}};
@@ -55,8 +46,8 @@ struct Kiosk {
   Loop loop;
 
   explicit Kiosk(Closing closing = Closing::Ends)
-      : loop({window.get(),
-              renderer.get(),
+      : loop({display.window.get(),
+              display.renderer.get(),
               *fonts,
               sleep,
               pulse,
@@ -79,38 +70,17 @@ struct Kiosk {
     loop.turn();
   }
   void click(Spot spot) {
-    SDL_Event event{};
-    event.button = {
-        .type = SDL_MOUSEBUTTONDOWN, .x = static_cast<int>(spot.x), .y = static_cast<int>(spot.y)};
-    push(event);
-    event.type = SDL_MOUSEBUTTONUP;
-    push(event);
+    for (const Uint32 type : {SDL_MOUSEBUTTONDOWN, SDL_MOUSEBUTTONUP})
+      push(finger(type, static_cast<int>(spot.x), static_cast<int>(spot.y)));
   }
-  void key(SDL_Keycode code, Uint16 mod = 0) {
-    SDL_Event event{};
-    event.key = {.type = SDL_KEYDOWN, .timestamp = SDL_GetTicks()};
-    event.key.keysym.sym = code;
-    event.key.keysym.mod = mod;
-    push(event);
-  }
-  // A whole burst, as a scanner types it.
+  void key(SDL_Keycode code, Uint16 mod = 0) { push(key_down(code, mod)); }
   void scan(const std::string& text) {
-    for (const char c : text + '\n') {
-      SDL_Event event{};
-      event.key = {.type = SDL_KEYDOWN, .timestamp = SDL_GetTicks()};
-      event.key.keysym.sym = c == '\n' ? SDLK_RETURN : SDL_Keycode(c);
-      SDL_PushEvent(&event);
-      if (c == '\n') continue;
-      event = {};
-      event.text = {.type = SDL_TEXTINPUT, .timestamp = SDL_GetTicks()};
-      event.text.text[0] = c;
-      SDL_PushEvent(&event);
-    }
+    for (SDL_Event event : burst(text)) SDL_PushEvent(&event);
     loop.turn();
   }
   void window_event(SDL_WindowEventID id) {
     SDL_Event event{};
-    event.window = {.type = SDL_WINDOWEVENT, .windowID = SDL_GetWindowID(window.get())};
+    event.window = {.type = SDL_WINDOWEVENT, .windowID = SDL_GetWindowID(display.window.get())};
     event.window.event = static_cast<Uint8>(id);
     push(event);
   }
@@ -119,7 +89,7 @@ struct Kiosk {
     loop.turn();
   }
   std::vector<std::uint32_t> pixels() {
-    const SDL_Surface* surface = SDL_GetWindowSurface(window.get());
+    const SDL_Surface* surface = SDL_GetWindowSurface(display.window.get());
     const auto* first = static_cast<const std::uint32_t*>(surface->pixels);
     return {first, first + surface->pitch / 4 * surface->h};
   }
@@ -221,7 +191,7 @@ TEST_CASE("a display that lost what it showed gets the whole picture again") {
   Kiosk kiosk;
   const auto before = kiosk.pixels();
   for (const Uint32 type : {SDL_RENDER_TARGETS_RESET, SDL_RENDER_DEVICE_RESET, SDL_DISPLAYEVENT}) {
-    SDL_Surface* surface = SDL_GetWindowSurface(kiosk.window.get());
+    SDL_Surface* surface = SDL_GetWindowSurface(kiosk.display.window.get());
     SDL_FillRect(surface, nullptr, 0x00FF00FF);
     SDL_Event event{};
     event.type = type;
@@ -232,7 +202,7 @@ TEST_CASE("a display that lost what it showed gets the whole picture again") {
 
 TEST_CASE("a window of another size gets a picture of that size, as dense as was set up") {
   Kiosk kiosk;
-  SDL_SetWindowSize(kiosk.window.get(), 800, 480);
+  SDL_SetWindowSize(kiosk.display.window.get(), 800, 480);
   kiosk.loop.turn();
   CHECK(kiosk.pixels().size() == 800u * 480);
   CHECK_FALSE(kiosk.dark());
