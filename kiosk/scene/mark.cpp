@@ -48,8 +48,8 @@ struct MarkOf {
   Mark operator()(const PersonAdded&) const { return Mark::Badge; }
   Mark operator()(const PersonEnded&) const { return Mark::Badge; }
   Mark operator()(const PersonCame&) const { return Mark::Person; }
-  Mark operator()(const CoverPlanned&) const { return Mark::Written; }
-  Mark operator()(const CoverEnded&) const { return Mark::Written; }
+  Mark operator()(const CoverPlanned&) const { return Mark::Away; }
+  Mark operator()(const CoverEnded&) const { return Mark::Away; }
   Mark operator()(const CoverNote&) const { return Mark::Written; }
   Mark operator()(const ContactSet&) const { return Mark::Written; }
   Mark operator()(const Flagged&) const { return Mark::Sign; }

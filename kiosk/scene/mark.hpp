@@ -43,6 +43,7 @@ enum class Mark {
   Climate,    // a thermometer's stem
   Person,     // somebody, from the front
   Badge,      // a card on its clip
+  Away,       // a suitcase
   TakenBack,  // a bent arrow
 };
 

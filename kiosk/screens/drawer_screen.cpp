@@ -27,7 +27,7 @@ constexpr std::array slots{
     Slot{ScreenName::BringIn, Mark::TakenBack, "bring in records"},
     Slot{ScreenName::Who, Mark::Person, "who is there"},
     Slot{ScreenName::People, Mark::Badge, "people"},
-    Slot{ScreenName::Cover, Mark::Written, "cover"},
+    Slot{ScreenName::Cover, Mark::Away, "cover"},
     Slot{ScreenName::Setup, Mark::Measured, "setup"},
 };
 
