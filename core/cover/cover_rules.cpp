@@ -58,8 +58,8 @@ Result<void> check_cover(const CoverBook& book, const CoverPlanned& planned, Day
   const Cover* other = in_the_way(book, planned);
   if (other == nullptr) return {};
   return failure(ErrorKind::BadInput,
-                 fmt::format("{} stands in {} already. Nothing was planned; choose other days or "
-                             "racks, or end that cover first.",
+                 fmt::format("{} stands in {} already. Nothing was planned: choose other days or "
+                             "racks, or end that one.",
                              other->who, cover_words(*other, dates)));
 }
 

@@ -91,16 +91,21 @@ void Composer::paragraph(Box& box, std::string_view words, Style style, std::siz
   for (const std::string& line : lines) text(box.take_top(height), line, style, ink);
 }
 
-void Composer::fitted(Box& box, std::string_view words, Face face, double largest, double least,
-                      std::size_t most, Ink ink) {
+Style Composer::fitting(std::string_view words, Face face, double largest, double least,
+                        std::size_t most, double width) const {
   constexpr double step = 0.4;
   double capital = largest;
   Style chosen = style_with_capital(capital, face, panel_, metrics_);
-  while (capital > least && broken(words, chosen, box.width).size() > most) {
+  while (capital > least && broken(words, chosen, width).size() > most) {
     capital = std::max(least, capital - step);
     chosen = style_with_capital(capital, face, panel_, metrics_);
   }
-  paragraph(box, words, chosen, most, ink);
+  return chosen;
+}
+
+void Composer::fitted(Box& box, std::string_view words, Face face, double largest, double least,
+                      std::size_t most, Ink ink) {
+  paragraph(box, words, fitting(words, face, largest, least, most, box.width), most, ink);
 }
 
 std::vector<std::string> Composer::broken(std::string_view words, Style style, double width) const {

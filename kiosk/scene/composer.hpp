@@ -47,8 +47,11 @@ class Composer {
   /// Broken into at most `most` lines from the top of `box`; takes what it uses off `box`.
   void paragraph(Box& box, std::string_view words, Style style, std::size_t most,
                  Ink ink = Ink::Text);
-  /// As paragraph, in the largest size from `largest` down to `least` (heights of a capital, mm)
-  /// that needs no more than `most` lines.
+  /// The largest style from `largest` down to `least` (heights of a capital, mm) in which the words
+  /// need no more than `most` lines of this width; `least` where none does.
+  [[nodiscard]] Style fitting(std::string_view words, Face face, double largest, double least,
+                              std::size_t most, double width) const;
+  /// As paragraph, in the style that `fitting` finds.
   void fitted(Box& box, std::string_view words, Face face, double largest, double least,
               std::size_t most, Ink ink = Ink::Text);
   [[nodiscard]] std::vector<std::string> broken(std::string_view words, Style style,

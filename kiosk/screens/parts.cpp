@@ -9,6 +9,8 @@ namespace rackside::kiosk {
 namespace {
 
 constexpr double margin_mm = 3;
+constexpr double notice_mm = 3.8;        // heights of a capital: as an instruction ...
+constexpr double least_notice_mm = 2.8;  // ... and as a record, where it is long
 
 Mark tone_mark(Tone tone) {
   switch (tone) {
@@ -48,11 +50,13 @@ void key_row(Composer& composer, Box& box, const std::vector<KeyRow>& keys) {
 
 void notice_line(Composer& composer, Box& box, const std::optional<Notice>& notice) {
   if (!notice) return;
-  const Style words = composer.style(Step::Instruction, Face::Bold);
+  constexpr std::size_t most_lines = 3;
   const double side = composer.mm(6);
-  const double width = box.width - side - composer.mm(5);
-  const auto lines =
-      std::min<std::size_t>(composer.broken(notice->sentence, words, width).size(), 3);
+  const double width = box.width - side - composer.mm(4);
+  const Style words =
+      composer.fitting(notice->sentence, Face::Bold, notice_mm, least_notice_mm, most_lines, width);
+  const std::size_t lines =
+      std::min(most_lines, composer.broken(notice->sentence, words, width).size());
   const double height = composer.line_height(words) * static_cast<double>(lines) + composer.mm(3);
   Box line = box.take_bottom(height);
   box.take_bottom(composer.mm(gap_mm));

@@ -85,7 +85,7 @@ TEST_CASE("two covers may not share a day and a rack") {
   const auto book = book_with({"Noor", june(3), june(8), {"A", "B"}});
   CHECK(refusal(book, {"Ilse", june(8), june(12), {"B"}}) ==
         "Noor stands in from Tuesday 3 June to Sunday 8 June for rack A and rack B already. "
-        "Nothing was planned; choose other days or racks, or end that cover first.");
+        "Nothing was planned: choose other days or racks, or end that one.");
   CHECK_FALSE(refusal(book, {"Ilse", june(1), june(30), {}}).empty());
   CHECK(refusal(book, {"Ilse", june(9), june(12), {"B"}}).empty());
   CHECK(refusal(book, {"Ilse", june(3), june(8), {"C"}}).empty());

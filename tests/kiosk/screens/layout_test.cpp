@@ -66,6 +66,25 @@ TEST_CASE("no text leaves its place or the panel") {
   CHECK(broken.str().empty());
 }
 
+TEST_CASE("what happened and what to do about it is told to its end") {
+  constexpr std::string_view ellipsis = "…";
+  std::ostringstream broken;
+  for (const Situation& situation : situations()) {
+    const Model model = situation.model();
+    const auto notice = telling(model);
+    if (!notice) continue;
+    for (const Panel& panel : panels())
+      for (const Text& text : texts_of(compose(model, panel, fonts())))
+        if (text.text.ends_with(ellipsis) &&
+            notice->sentence.find(text.text.substr(0, text.text.size() - ellipsis.size())) !=
+                std::string::npos)
+          broken << situation.name << " at " << panel.width << "x" << panel.height << ": \""
+                 << text.text << "\"\n";
+  }
+  INFO(broken.str());
+  CHECK(broken.str().empty());
+}
+
 TEST_CASE("no text lies on another") {
   std::ostringstream broken;
   everywhere([&](const Scene& scene, const Panel&, const std::string& where) {

@@ -85,6 +85,19 @@ std::vector<Situation> setup_situations() {
          shelf.kiosk.does(kiosk::PartBroughtIn{{124'000, 500'000}});
          return shelf.kiosk.model();
        }},
+      {"bring_in_full",
+       [] {
+         Shelf shelf;
+         shelf.kiosk.does(kiosk::Show{ScreenName::BringIn});
+         shelf.kiosk.does(kiosk::BroughtIn{
+             {124'000, 500'000},
+             Error{ErrorKind::Full,
+                   "The disk is full. This was not saved; everything saved before is safe. Make "
+                   "room, then do it again.",
+                   {}},
+             {}});
+         return shelf.kiosk.model();
+       }},
       {"new_tubs", [] { return Shelf{}.show(ScreenName::NewTubs); }},
       {"new_tubs_filled",
        [] {
