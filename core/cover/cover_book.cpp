@@ -70,6 +70,10 @@ const Cover* CoverBook::last_begun(Day day, std::string_view who) const {
 
 void apply(CoverBook& book, const Event& event) { std::visit(Apply{book, event}, event.details); }
 
+void forget_note(CoverBook& book, const EventId& note) {
+  std::erase_if(book.notes, [&](const NoteForCover& one) { return one.id == note; });
+}
+
 CoverBook fold_cover(std::vector<Event> events) {
   CoverBook book;
   for (const Event& event : standing(std::move(events))) apply(book, event);

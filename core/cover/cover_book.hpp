@@ -60,6 +60,9 @@ struct CoverBook {
 /// Brings `book` up to date with one standing event.
 void apply(CoverBook& book, const Event& event);
 
+/// Drops a note that was taken back.
+void forget_note(CoverBook& book, const EventId& note);
+
 /// Events in any order, retractions among them.
 [[nodiscard]] CoverBook fold_cover(std::vector<Event> events);
 

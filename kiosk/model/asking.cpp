@@ -5,6 +5,7 @@
 
 #include "kiosk/model/lower_case.hpp"
 #include "kiosk/model/steps.hpp"
+#include "kiosk/model/trimmed.hpp"
 
 namespace rackside::kiosk {
 namespace {
@@ -39,6 +40,19 @@ struct Start {
   Asking operator()(const AskWrong& about) const { return {about, {}, true}; }
   Asking operator()(const AskPrey& about) const { return {about, {}, false}; }
   Asking operator()(const AskStandIn& about) const { return {about, {}, true}; }
+  Asking operator()(const AskContact& about) const {
+    const Contact* known = keeper_to_call(model.cover);
+    const std::string name = known == nullptr ? model.by : known->name;
+    return {about, name, name.empty()};
+  }
+  Asking operator()(const AskContactNumber& about) const {
+    const Contact* known = keeper_to_call(model.cover);
+    return {about, known == nullptr ? "" : known->number, false};
+  }
+  Asking operator()(const AskCoverNote& about) const {
+    const NoteForCover* known = note_for_all(model.cover);
+    return {about, known == nullptr ? "" : known->words, known == nullptr};
+  }
 };
 
 struct Words {
@@ -49,6 +63,9 @@ struct Words {
   std::string operator()(const AskWrong&) const { return "what is wrong?"; }
   std::string operator()(const AskPrey&) const { return "instead of it"; }
   std::string operator()(const AskStandIn&) const { return "stand-in"; }
+  std::string operator()(const AskContact&) const { return "whom they call"; }
+  std::string operator()(const AskContactNumber&) const { return "the number"; }
+  std::string operator()(const AskCoverNote&) const { return "a note for them"; }
 };
 
 struct Known {
@@ -60,6 +77,9 @@ struct Known {
   std::set<std::string> operator()(const AskWrong&) const { return {}; }
   std::set<std::string> operator()(const AskPrey&) const { return prey_known(model); }
   std::set<std::string> operator()(const AskStandIn&) const { return stand_ins_known(model); }
+  std::set<std::string> operator()(const AskContact&) const { return keepers_known(model); }
+  std::set<std::string> operator()(const AskContactNumber&) const { return {}; }
+  std::set<std::string> operator()(const AskCoverNote&) const { return {}; }
 };
 
 struct Take {
@@ -79,6 +99,13 @@ struct Take {
   std::optional<std::string> operator()(const AskStandIn&) const {
     return name_stand_in(model, model.asking->text);
   }
+  std::optional<std::string> operator()(const AskContact&) const {
+    return why_no_contact(model.asking->text);
+  }
+  std::optional<std::string> operator()(const AskContactNumber&) const {
+    return why_no_number(model, model.asking->text);
+  }
+  std::optional<std::string> operator()(const AskCoverNote&) const { return std::nullopt; }
 };
 
 // What follows from an answer that was taken.
@@ -91,6 +118,14 @@ struct Follow {
   Effects operator()(const AskWrong& about) const { return flag(model, about, text, stamp); }
   Effects operator()(const AskPrey&) const { return {}; }
   Effects operator()(const AskStandIn&) const { return {}; }
+  Effects operator()(const AskContact&) const {
+    ask(model, AskContactNumber{trimmed(text)});
+    return {};
+  }
+  Effects operator()(const AskContactNumber& about) const {
+    return set_contact(model, about.name, text, stamp);
+  }
+  Effects operator()(const AskCoverNote&) const { return write_note(model, text, stamp); }
 };
 
 }  // namespace
@@ -100,6 +135,17 @@ void ask(Model& model, const Question& question) {
   if (!model.asking || model.asking->question != question)
     model.asking = std::visit(Start{model}, question);
   go_to(model, ScreenName::Words);
+}
+
+void keep_words(Model& model, const Draft& draft) {
+  if (std::holds_alternative<Flagged>(draft.details))
+    model.asking = Asking{AskWrong{draft.enclosure}, draft.note};
+  else if (std::holds_alternative<CoverNote>(draft.details))
+    model.asking = Asking{AskCoverNote{}, draft.note};
+  else if (const auto* contact = std::get_if<ContactSet>(&draft.details))
+    model.asking = Asking{AskContactNumber{contact->name}, contact->number};
+  // The form asks for the name before the number, which would be lost.
+  if (model.asking && model.screen == ScreenName::NewCover) go_to(model, ScreenName::Words);
 }
 
 std::string question_words(const Question& question) { return std::visit(Words{}, question); }

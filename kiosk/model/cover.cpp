@@ -45,6 +45,18 @@ Effects show_return(Model& model, std::optional<EventId> cover) {
   return {TellReturn{*cover, model.settings.wording}};
 }
 
+// What was changed of what they are to know.
+std::string words_for_stand_in(const Details& details) {
+  if (const auto* contact = std::get_if<ContactSet>(&details))
+    return contact->number.empty()
+               ? fmt::format("Saved: {} is no longer to be called.", contact->name)
+               : fmt::format("Saved: they can call {}, {}.", contact->name, contact->number);
+  if (std::holds_alternative<CoverNote>(details))
+    return "Saved. The note stands on every sheet until it is changed.";
+  if (std::holds_alternative<Retracted>(details)) return "Saved: there is no such note any more.";
+  return {};
+}
+
 std::string ended_words(const Model& model, const Cover& cover) {
   if (cover.last_day() < cover.from)
     return fmt::format("Saved: the cover of {} is called off. Their badge opens nothing for it.",
@@ -129,14 +141,20 @@ Effects print_cover(Model& model) {
   return {PrintHandover{*page.shown, model.settings}};
 }
 
-bool is_about_cover(const Details& details) {
+bool is_about_cover(const Model& model, const Details& details) {
+  if (const auto* retracted = std::get_if<Retracted>(&details))
+    return std::ranges::find(model.cover.notes, retracted->target, &NoteForCover::id) !=
+           model.cover.notes.end();
   return std::holds_alternative<CoverPlanned>(details) ||
-         std::holds_alternative<CoverEnded>(details);
+         std::holds_alternative<CoverEnded>(details) ||
+         std::holds_alternative<CoverNote>(details) || std::holds_alternative<ContactSet>(details);
 }
 
 Effects on_cover_event(Model& model, const Event& event) {
   apply(model.people, event);
   apply(model.cover, event);
+  if (const auto* retracted = std::get_if<Retracted>(&event.details))
+    forget_note(model.cover, retracted->target);
   if (const auto* planned = std::get_if<CoverPlanned>(&event.details)) {
     model.new_cover = {};
     model.cover_page.shown = event.id;
@@ -152,6 +170,8 @@ Effects on_cover_event(Model& model, const Event& event) {
     tell(model, Tone::Done, ended_words(model, *cover));
     return effects;
   }
+  if (const auto words = words_for_stand_in(event.details); !words.empty())
+    tell(model, Tone::Done, words);
   return {};
 }
 

@@ -14,11 +14,6 @@ bool blank(const std::string& words) {
   return std::ranges::all_of(words, [](char c) { return c == ' '; });
 }
 
-const Contact* first_keeper(const CoverBook& book) {
-  const auto found = std::ranges::find(book.contacts, ContactKind::Keeper, &Contact::kind);
-  return found == book.contacts.end() ? nullptr : &*found;
-}
-
 }  // namespace
 
 std::optional<std::string> why_no_flag(const Model& model, const AskWrong& about,
@@ -56,16 +51,11 @@ Effects leave_picture(Model& model) {
 }
 
 std::string flag_saved_words(const Model& model, const std::string& without) {
-  const Contact* keeper = first_keeper(model.cover);
+  const Contact* keeper = keeper_to_call(model.cover);
   const std::string whom =
       keeper == nullptr ? "them" : fmt::format("{}, {},", keeper->name, keeper->number);
   return fmt::format("Saved. {}{}The keeper will see it; call {} if it cannot wait.", without,
                      without.empty() ? "" : " ", whom);
-}
-
-void keep_words(Model& model, const Draft& draft) {
-  if (std::holds_alternative<Flagged>(draft.details))
-    model.asking = Asking{AskWrong{draft.enclosure}, draft.note};
 }
 
 Effects quit(Model& model) {

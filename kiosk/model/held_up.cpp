@@ -11,6 +11,17 @@ bool is_about_cover(ScreenName screen) {
          screen == ScreenName::Days || screen == ScreenName::Returned;
 }
 
+struct PurposeOfQuestion {
+  std::string operator()(const AskNewTub&) const { return "new tubs"; }
+  std::string operator()(const AskPerson&) const { return "people"; }
+  std::string operator()(const AskWrong&) const { return "recording"; }
+  std::string operator()(const AskPrey&) const { return "the round"; }
+  std::string operator()(const AskStandIn&) const { return "cover"; }
+  std::string operator()(const AskContact&) const { return "cover"; }
+  std::string operator()(const AskContactNumber&) const { return "cover"; }
+  std::string operator()(const AskCoverNote&) const { return "cover"; }
+};
+
 struct Purpose {
   const Model& model;
 
@@ -50,12 +61,7 @@ struct Purpose {
   std::string operator()(const SetUp&) const { return "setup"; }
   std::string operator()(const MakeTubs&) const { return "new tubs"; }
   std::string operator()(const NextValue&) const { return "new tubs"; }
-  std::string operator()(const Ask& i) const {
-    if (std::holds_alternative<AskWrong>(i.question)) return "recording";
-    if (std::holds_alternative<AskStandIn>(i.question)) return "cover";
-    if (std::holds_alternative<AskPrey>(i.question)) return "the round";
-    return std::holds_alternative<AskPerson>(i.question) ? "people" : "new tubs";
-  }
+  std::string operator()(const Ask& i) const { return std::visit(PurposeOfQuestion{}, i.question); }
   std::string operator()(const OpenPerson&) const { return "people"; }
   std::string operator()(const GiveAccess&) const { return "people"; }
   std::string operator()(const EndAccess&) const { return "people"; }

@@ -31,6 +31,9 @@ struct GuardOfQuestion {
   Guard operator()(const AskPerson&) const { return Guard::KeeperPin; }
   Guard operator()(const AskWrong&) const { return Guard::Entry; }
   Guard operator()(const AskStandIn&) const { return Guard::KeeperPin; }
+  Guard operator()(const AskContact&) const { return Guard::KeeperPin; }
+  Guard operator()(const AskContactNumber&) const { return Guard::KeeperPin; }
+  Guard operator()(const AskCoverNote&) const { return Guard::KeeperPin; }
   Guard operator()(const AskPrey&) const { return Guard::Entry; }
 };
 

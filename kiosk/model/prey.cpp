@@ -7,6 +7,7 @@
 #include "core/words/sentences.hpp"
 #include "kiosk/model/lower_case.hpp"
 #include "kiosk/model/steps.hpp"
+#include "kiosk/model/trimmed.hpp"
 
 namespace rackside::kiosk {
 namespace {
@@ -19,12 +20,6 @@ struct Answer {
   std::string kind;
   std::optional<Millimetres> size;
 };
-
-std::string trimmed(std::string text) {
-  text.erase(0, text.find_first_not_of(' '));
-  text.erase(text.find_last_not_of(' ') + 1);
-  return text;
-}
 
 // "roach 12 mm", "roach 12", "dubia roach": the number is the last word or the one before its unit.
 Answer read(std::string text, LengthUnit unit) {

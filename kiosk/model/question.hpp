@@ -56,6 +56,21 @@ struct AskStandIn {
   bool operator==(const AskStandIn&) const = default;
 };
 
-using Question = std::variant<AskNewTub, AskPerson, AskWrong, AskPrey, AskStandIn>;
+/// The name of the keeper whom they can call.
+struct AskContact {
+  bool operator==(const AskContact&) const = default;
+};
+/// The number of that keeper.
+struct AskContactNumber {
+  std::string name;
+  bool operator==(const AskContactNumber&) const = default;
+};
+/// What they are to know about everything.
+struct AskCoverNote {
+  bool operator==(const AskCoverNote&) const = default;
+};
+
+using Question = std::variant<AskNewTub, AskPerson, AskWrong, AskPrey, AskStandIn, AskContact,
+                              AskContactNumber, AskCoverNote>;
 
 }  // namespace rackside::kiosk

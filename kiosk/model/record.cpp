@@ -135,7 +135,8 @@ Effects on_saved(Model& model, const Saved& saved, const Stamp& stamp) {
     return {};
   }
   Effects effects;
-  const bool about_cover = std::ranges::any_of(*saved.events, is_about_cover, &Event::details);
+  const bool about_cover = std::ranges::any_of(
+      *saved.events, [&](const Event& event) { return is_about_cover(model, event.details); });
   for (const Event& event : *saved.events) {
     remember(model, event);
     note_for_round(model, event);

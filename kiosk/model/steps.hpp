@@ -83,6 +83,8 @@ void ask(Model& model, const Question& question);
 /// What is asked, as a title: "species".
 [[nodiscard]] std::string question_words(const Question& question);
 [[nodiscard]] Effects answer(Model& model, const Stamp& stamp);
+/// It could not be written: the words are there to be gone on with.
+void keep_words(Model& model, const Draft& draft);
 
 // prey.cpp: what is offered
 /// Every kind of prey that somebody here has been offered, and the usual ones.
@@ -104,8 +106,6 @@ void ask(Model& model, const Question& question);
 [[nodiscard]] Effects leave_picture(Model& model);
 /// Out of the program; what is wrong is recorded first, without a picture.
 [[nodiscard]] Effects quit(Model& model);
-/// It could not be written: the words are there to be gone on with.
-void keep_words(Model& model, const Draft& draft);
 
 // new_tubs.cpp: the form for new tubs
 [[nodiscard]] std::string new_tub_words(NewTubField field);
@@ -179,8 +179,8 @@ void open_person(Model& model, const std::string& name);
 [[nodiscard]] Effects next_cover(Model& model);
 [[nodiscard]] Effects end_cover(Model& model, const Stamp& stamp);
 [[nodiscard]] Effects print_cover(Model& model);
-/// A cover that is planned or ended. What is saved with it belongs to it.
-[[nodiscard]] bool is_about_cover(const Details& details);
+/// A cover, or what is to be known in one. What is saved with it belongs to it.
+[[nodiscard]] bool is_about_cover(const Model& model, const Details& details);
 [[nodiscard]] Effects on_cover_event(Model& model, const Event& event);
 
 // cover_told.cpp: what workers bring about one
@@ -197,6 +197,22 @@ void ask_day(Model& model, WhichDay which);
 void pick_day(Model& model, Day day);
 void toggle_rack(Model& model, const std::string& rack);
 [[nodiscard]] Effects plan_cover(Model& model, const Stamp& stamp);
+
+// for_stand_in.cpp: what whoever stands in is to know
+/// The first of them; null: nobody.
+[[nodiscard]] const Contact* keeper_to_call(const CoverBook& book);
+/// The last note that is about no tub and no rack; null: none.
+[[nodiscard]] const NoteForCover* note_for_all(const CoverBook& book);
+[[nodiscard]] std::set<std::string> keepers_known(const Model& model);
+/// Give back why not.
+[[nodiscard]] std::optional<std::string> why_no_contact(const std::string& name);
+[[nodiscard]] std::optional<std::string> why_no_number(const Model& model,
+                                                       const std::string& number);
+/// In the place of keeper_to_call; without a number nobody is to be called.
+[[nodiscard]] Effects set_contact(const Model& model, const std::string& name,
+                                  const std::string& number, const Stamp& stamp);
+/// In the place of note_for_all; without words there is none.
+[[nodiscard]] Effects write_note(const Model& model, const std::string& words, const Stamp& stamp);
 
 // update.cpp
 /// What `update` does when it is allowed, and what it asks or says when it is not.

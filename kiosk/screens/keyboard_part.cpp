@@ -46,7 +46,7 @@ void keyboard(Composer& composer, Box& box, Letters letters, Row writing) {
   composer.key(keys.take_left(2 * width + gap), "capital", Shift{},
                letters == Letters::Capital ? Weight::First : Weight::Plain);
   keys.take_left(gap);
-  row_of(composer, keys, ".,'()/:?", width, Letters::Small);
+  row_of(composer, keys, ".,'()/:+", width, Letters::Small);
 }
 
 }  // namespace rackside::kiosk

@@ -94,10 +94,11 @@ CoverView view_cover(const Model& model) {
   view.parts.push_back(
       {"Nobody stands in",
        {"Going away? Plan who stands in and when. Their badge then opens the kiosk on these days "
-        "and on no "
-        "others, and they find one thing to do at each tub. You see here what has to be in the "
+        "and on no others, and they find one thing to do at each tub. You see here what has to be "
+        "in the "
         "house, and print the sheet for the wall.",
-        "Whom they can call, and notes for them: rackside-log cover contact, and cover note."},
+        "A vet to call, and a note about one rack or tub: rackside-log cover contact, and cover "
+        "note."},
        {}});
   return view;
 }

@@ -19,6 +19,16 @@ std::string day_value(const Model& model, const std::optional<Day>& day) {
   return day ? weekday_words(*day, dates_of(model)) : "touch to choose";
 }
 
+std::string contact_value(const CoverBook& book) {
+  const Contact* contact = keeper_to_call(book);
+  return contact == nullptr ? "touch to say" : contact->name + ", " + contact->number;
+}
+
+std::string note_value(const CoverBook& book) {
+  const NoteForCover* note = note_for_all(book);
+  return note == nullptr ? "touch to write" : note->words;
+}
+
 Day monday_of(Day day) { return day - (std::chrono::weekday{day} - std::chrono::Monday); }
 
 std::string who_stands_in(const Model& model, Day day) {
@@ -44,7 +54,15 @@ std::vector<FormField> view_new_cover(const Model& model) {
       {.word = "from", .value = day_value(model, form.from), .intent = AskDay{WhichDay::First}},
       {.word = "to, this day too",
        .value = day_value(model, form.to),
-       .intent = AskDay{WhichDay::Last}}};
+       .intent = AskDay{WhichDay::Last}},
+      {.word = "whom they call",
+       .value = contact_value(model.cover),
+       .intent = Ask{AskContact{}},
+       .long_words = true},
+      {.word = "a note for them",
+       .value = note_value(model.cover),
+       .intent = Ask{AskCoverNote{}},
+       .long_words = true}};
   for (const std::string& rack : racks_in(model.collection)) {
     if (rack.empty()) continue;
     const bool in = std::ranges::find(form.racks, rack) != form.racks.end();

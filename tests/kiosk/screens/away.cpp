@@ -152,6 +152,32 @@ std::vector<Situation> away_situations() {
       {"new_cover", [] { return Away{}.does(kiosk::Show{ScreenName::NewCover}).model(); }},
       {"new_cover_overlaps",
        [] { return Away{}.filled_in(2, 15).does(kiosk::ToggleRack{"Kellerregal links"}).model(); }},
+      {"new_cover_told",
+       [] {
+         Away away;
+         away.does(kiosk::Show{ScreenName::NewCover}).does(kiosk::Ask{kiosk::AskContact{}});
+         away.does(kiosk::AnswerWith{keeper}).does(kiosk::AnswerWith{"+31 20 555 01 00 ext. 4711"});
+         away.does(kiosk::Ask{kiosk::AskCoverNote{}});
+         return away
+             .does(
+                 kiosk::AnswerWith{"The lamp stays off. The plants on the sill are not mine; give "
+                                   "them nothing. The key hangs behind the meter."})
+             .model();
+       }},
+      {"words_number",
+       [] {
+         Away away;
+         away.does(kiosk::Show{ScreenName::NewCover}).does(kiosk::Ask{kiosk::AskContact{}});
+         return away.does(kiosk::AnswerWith{keeper}).does(kiosk::AnswerWith{"+"}).model();
+       }},
+      {"words_note",
+       [] {
+         Away away;
+         away.does(kiosk::Show{ScreenName::NewCover}).does(kiosk::Ask{kiosk::AskCoverNote{}});
+         for (const char c : std::string("the lamp stays off"))
+           away.does(kiosk::Typed{std::string(1, c)});
+         return away.model();
+       }},
       {"days_first",
        [] {
          return Away{}
