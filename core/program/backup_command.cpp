@@ -5,7 +5,9 @@
 
 #include <CLI/CLI.hpp>
 
+#include "core/program/wording.hpp"
 #include "core/store/backup.hpp"
+#include "core/store/pictures.hpp"
 
 namespace rackside::program {
 namespace {
@@ -21,7 +23,19 @@ bool tell_progress(double share) {
 Result<int> back_up_log(const std::string& to, const Desk& desk) {
   const auto end = back_up(desk.log, to, tell_progress);
   if (!end) return tl::unexpected(end.error());
-  fmt::print("{} holds the whole log, and was read back.\n", to);
+  const std::string whole = fmt::format("{} holds the whole log, and was read back.", to);
+  // After the log, so that every picture that the copy names is among them.
+  const auto pictures = back_up_pictures(desk.log, to);
+  if (!pictures) {
+    Error problem = pictures.error();
+    problem.sentence =
+        fmt::format("{} Its pictures are not all beside it: {}", whole, problem.sentence);
+    return tl::unexpected(std::move(problem));
+  }
+  fmt::print("{}{}\n", whole,
+             *pictures == 0 ? ""
+                            : fmt::format(" {} beside it, in {}.", counted(*pictures, "picture"),
+                                          pictures_beside(to).string()));
   return done;
 }
 
@@ -31,8 +45,9 @@ Command add_backup_command(CLI::App& parser) {
   const auto to = std::make_shared<std::string>();
   CLI::App* command = parser.add_subcommand(
       "backup",
-      "Copy the log into a new file while it is in use. The copy is read back before it gets its "
-      "name; a file that is there already is never replaced.");
+      "Copy the log into a new file while it is in use, and its pictures beside it. The copy is "
+      "read "
+      "back before it gets its name; a file that is there already is never replaced.");
   command->add_option("--to", *to, "the new file")->type_name("PATH")->required();
   return {command, [to](Desk& desk) { return back_up_log(*to, desk); }};
 }

@@ -11,6 +11,7 @@
 #include "core/pin_file/pin_file.hpp"
 #include "core/store/default_path.hpp"
 #include "core/store/kiosk_lock.hpp"
+#include "core/store/pictures.hpp"
 #include "core/store/sqlite_log.hpp"
 #include "fonts/font_files.hpp"
 #include "kiosk/console/backlight.hpp"

@@ -15,10 +15,6 @@ std::string why(ErrorKind kind) {
 
 }  // namespace
 
-std::filesystem::path pictures_beside(const std::filesystem::path& log) {
-  return log.string() + ".pictures";
-}
-
 Result<std::string> keep_picture(const std::filesystem::path& folder, const EventId& event,
                                  const GreyImage& picture) {
   std::error_code refused;  // told by the file that cannot be written then

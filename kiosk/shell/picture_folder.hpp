@@ -1,5 +1,5 @@
 #pragma once
-// Pictures of what was wrong, in a folder beside the log: `log.db` has them in `log.db.pictures`.
+// Keeping pictures of what was wrong.
 
 #include <filesystem>
 #include <string>
@@ -9,8 +9,6 @@
 #include "labels/reader/grey_image.hpp"
 
 namespace rackside::kiosk {
-
-[[nodiscard]] std::filesystem::path pictures_beside(const std::filesystem::path& log);
 
 /// Puts the picture there whole or not at all, under the name of the event it goes with, and gives
 /// that name back. Errors: as save_file; the sentence says what became of the picture.

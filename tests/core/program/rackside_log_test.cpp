@@ -124,6 +124,22 @@ TEST_CASE("a log is checked and copied, and the copy is as good") {
   table.check_complaint("--log %/log.db backup --to %/copy.db", 1, "There is already a file");
 }
 
+TEST_CASE("pictures go with a copy of the log, and what keeps them back is told beside it") {
+  const Table table;
+  table.write("animals.csv", animals);
+  REQUIRE(table.run("--log %/log.db import --animals %/animals.csv").code == 0);
+  fs::create_directories(table.folder / "log.db.pictures");
+  table.write("log.db.pictures/one.png", "a picture");
+  const Said said = table.run("--log %/log.db backup --to %/copy.db");
+  CHECK(said.code == 0);
+  CHECK(said.out.find("and was read back. 1 picture beside it, in ") != std::string::npos);
+  CHECK(table.file("copy.db.pictures/one.png") == "a picture");
+  table.write("other.db.pictures", "no folder");
+  table.check_complaint("--log %/log.db backup --to %/other.db", 1,
+                        "was read back. Its pictures are not all beside it: ");
+  CHECK(table.run("--log %/other.db check").code == 0);
+}
+
 TEST_CASE("wrong words end with code 2 and say what is wrong") {
   const Table table;
   table.check_complaint("", 2, "subcommand");

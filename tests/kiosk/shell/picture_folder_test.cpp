@@ -2,6 +2,7 @@
 
 #include "kiosk/shell/picture_folder.hpp"
 
+#include "core/store/pictures.hpp"
 #include "labels/picture/picture_file.hpp"
 #include "tests/fakes/temporary_folder.hpp"
 #include "tests/frame.hpp"
