@@ -3,8 +3,6 @@
 #include <fmt/format.h>
 #include <unistd.h>
 
-#include <CLI/CLI.hpp>
-
 #include "core/store/backup.hpp"
 
 namespace rackside::program {
@@ -27,13 +25,13 @@ Result<int> back_up_log(const std::string& to, const Desk& desk) {
 
 }  // namespace
 
-Command add_backup_command(CLI::App& parser) {
+Command add_backup_command(Vocabulary& parser) {
   const auto to = std::make_shared<std::string>();
-  CLI::App* command = parser.add_subcommand(
+  Vocabulary command = parser.subcommand(
       "backup",
       "Copy the log into a new file while it is in use. The copy is read back before it gets its "
       "name; a file that is there already is never replaced.");
-  command->add_option("--to", *to, "the new file")->type_name("PATH")->required();
+  command.option("--to", *to, "the new file").value_name("PATH").required();
   return {command, [to](Desk& desk) { return back_up_log(*to, desk); }};
 }
 
