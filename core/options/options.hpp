@@ -1,9 +1,10 @@
 #pragma once
 // The words behind a program's name: what may be typed, and what was.
 //
-// Nothing here is a template and no header of the parser behind it is seen, because reading and
-// instantiating it takes a compiler more than ten seconds a file: it is done once, in options.cpp.
-// Every name that is declared twice, or excludes what was never declared, is a bug and throws.
+// Nothing here is a template and no header of the parser behind it is seen: reading and
+// instantiating it was half of what every file with an option took to compile, and is done once, in
+// options.cpp. Every name that is declared twice, or excludes what was never declared, is a bug and
+// throws.
 
 #include <functional>
 #include <map>
