@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <CLI/CLI.hpp>
-
 #include "core/backtest/backtest.hpp"
 #include "core/chart/backtest_chart.hpp"
 #include "core/forecast/collection_evidence.hpp"
@@ -51,18 +49,17 @@ Result<int> tell_backtest(const Words& words, Desk& desk) {
 
 }  // namespace
 
-Command add_backtest_command(CLI::App& parser) {
+Command add_backtest_command(Vocabulary& parser) {
   const auto words = std::make_shared<Words>();
-  CLI::App* command = parser.add_subcommand(
+  Vocabulary command = parser.subcommand(
       "backtest",
       "Replay the log as it stood on past days and say how good the forecasts would have been, "
       "beside the rules of thumb. Changes nothing.");
-  command->add_option("--from", words->from, "the first day to forecast from")
-      ->type_name("DATE")
-      ->required();
-  command->add_option("--to", words->to, "the last one")->type_name("DATE")->required();
-  command->add_option("--picture", words->picture, "also draw it: an .svg or a .png")
-      ->type_name("FILE");
+  command.option("--from", words->from, "the first day to forecast from")
+      .value_name("DATE")
+      .required();
+  command.option("--to", words->to, "the last one").value_name("DATE").required();
+  command.option("--picture", words->picture, "also draw it: an .svg or a .png").value_name("FILE");
   return {command, [words](Desk& desk) { return tell_backtest(*words, desk); }};
 }
 

@@ -3,8 +3,6 @@
 #include <fmt/format.h>
 #include <unistd.h>
 
-#include <CLI/CLI.hpp>
-
 #include "core/program/wording.hpp"
 #include "core/store/backup.hpp"
 #include "core/store/pictures.hpp"
@@ -41,14 +39,13 @@ Result<int> back_up_log(const std::string& to, const Desk& desk) {
 
 }  // namespace
 
-Command add_backup_command(CLI::App& parser) {
+Command add_backup_command(Vocabulary& parser) {
   const auto to = std::make_shared<std::string>();
-  CLI::App* command = parser.add_subcommand(
+  Vocabulary command = parser.subcommand(
       "backup",
       "Copy the log into a new file while it is in use, and its pictures beside it. The copy is "
-      "read "
-      "back before it gets its name; a file that is there already is never replaced.");
-  command->add_option("--to", *to, "the new file")->type_name("PATH")->required();
+      "read back before it gets its name; a file that is there already is never replaced.");
+  command.option("--to", *to, "the new file").value_name("PATH").required();
   return {command, [to](Desk& desk) { return back_up_log(*to, desk); }};
 }
 

@@ -5,6 +5,6 @@
 namespace rackside::program {
 
 /// Copies the log while it is in use.
-[[nodiscard]] Command add_backup_command(CLI::App& parser);
+[[nodiscard]] Command add_backup_command(Vocabulary& parser);
 
 }  // namespace rackside::program

@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <CLI/CLI.hpp>
-
 #include "core/program/wording.hpp"
 #include "core/store/log_check.hpp"
 
@@ -27,13 +25,13 @@ Result<int> check(CheckDepth depth, const Desk& desk) {
 
 }  // namespace
 
-Command add_check_command(CLI::App& parser) {
+Command add_check_command(Vocabulary& parser) {
   const auto thorough = std::make_shared<bool>(false);
-  CLI::App* command = parser.add_subcommand(
+  Vocabulary command = parser.subcommand(
       "check", "Read the whole log and say what is damaged or missing. Changes nothing.");
-  command->add_flag("--thorough", *thorough,
-                    "also look at every entry of every index: takes half a minute where the quick "
-                    "check takes a few seconds");
+  command.flag("--thorough", *thorough,
+               "also look at every entry of every index: takes half a minute where the quick "
+               "check takes a few seconds");
   return {command, [thorough](Desk& desk) {
             return check(*thorough ? CheckDepth::Thorough : CheckDepth::Quick, desk);
           }};

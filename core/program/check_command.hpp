@@ -5,6 +5,6 @@
 namespace rackside::program {
 
 /// Looks whether the log is whole.
-[[nodiscard]] Command add_check_command(CLI::App& parser);
+[[nodiscard]] Command add_check_command(Vocabulary& parser);
 
 }  // namespace rackside::program

@@ -1,7 +1,7 @@
 #pragma once
 // How rackside-log is put together: one file a subcommand, one line each in commands.cpp.
 //
-// A subcommand's file has one function that declares its words to the parser and gives back what is
+// A subcommand's file has one function that declares its words and gives back what is
 // to be done when it was chosen. The work finds the log and the clock on its desk and ends with an
 // exit code or an Error, whose sentence the program says.
 
@@ -11,17 +11,14 @@
 
 #include "core/clock/clock.hpp"
 #include "core/clock/id_source.hpp"
+#include "core/options/options.hpp"
 #include "core/values/result.hpp"
-
-namespace CLI {
-class App;
-}
 
 namespace rackside::program {
 
 inline constexpr int done = 0;
-inline constexpr int failed = 1;       // said in one sentence on stderr
-inline constexpr int wrong_words = 2;  // what was typed cannot be understood
+inline constexpr int failed = 1;  // said in one sentence on stderr
+inline constexpr int wrong_words = CommandLine::wrong_words;
 
 struct Desk {
   std::filesystem::path log;
@@ -30,11 +27,11 @@ struct Desk {
 };
 
 struct Command {
-  CLI::App* words = nullptr;  // belongs to the program's parser
+  Vocabulary words;
   std::function<Result<int>(Desk&)> work;
 };
 
 /// Declares every subcommand to `parser`, in the order of the help.
-[[nodiscard]] std::vector<Command> add_commands(CLI::App& parser);
+[[nodiscard]] std::vector<Command> add_commands(Vocabulary& parser);
 
 }  // namespace rackside::program

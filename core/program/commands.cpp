@@ -16,7 +16,7 @@
 
 namespace rackside::program {
 
-std::vector<Command> add_commands(CLI::App& parser) {
+std::vector<Command> add_commands(Vocabulary& parser) {
   return {
       add_import_command(parser),   add_export_command(parser),    add_merge_command(parser),
       add_check_command(parser),    add_backup_command(parser),    add_today_command(parser),

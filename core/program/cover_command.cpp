@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <CLI/CLI.hpp>
-
 #include "core/cover/cover_rules.hpp"
 #include "core/event/words.hpp"
 #include "core/overview/cover_reading.hpp"
@@ -44,50 +42,50 @@ Result<int> list(const CoverWords&, Desk& desk) {
 
 using Work = Result<int> (*)(const CoverWords&, Desk&);
 struct Choice {
-  CLI::App* words;
+  Vocabulary words;
   Work work;
 };
 
-CLI::App* add_plan(CLI::App& cover, CoverWords& words) {
-  auto* plan = cover.add_subcommand("plan", "enter who stands in and when");
-  plan->add_option("--who", words.who, "who stands in")->required();
-  plan->add_option("--from", words.from, "the first day")->type_name("DATE")->required();
-  plan->add_option("--to", words.to, "the last day")->type_name("DATE")->required();
-  plan->add_option("--rack", words.racks, "only this rack; several may follow");
+Vocabulary add_plan(Vocabulary& cover, CoverWords& words) {
+  auto plan = cover.subcommand("plan", "enter who stands in and when");
+  plan.option("--who", words.who, "who stands in").required();
+  plan.option("--from", words.from, "the first day").value_name("DATE").required();
+  plan.option("--to", words.to, "the last day").value_name("DATE").required();
+  plan.option("--rack", words.racks, "only this rack; several may follow");
   return plan;
 }
 
-CLI::App* add_note(CLI::App& cover, CoverWords& words) {
-  auto* note = cover.add_subcommand("note", "leave words for whoever stands in");
-  note->add_option("words", words.note, "what to say")->required();
-  auto* tub = note->add_option("--tub", words.tub, "about this tub: its code");
-  note->add_option("--rack", words.rack, "about this rack")->excludes(tub);
+Vocabulary add_note(Vocabulary& cover, CoverWords& words) {
+  auto note = cover.subcommand("note", "leave words for whoever stands in");
+  note.option("words", words.note, "what to say").required();
+  const auto tub = note.option("--tub", words.tub, "about this tub: its code");
+  note.option("--rack", words.rack, "about this rack").excludes(tub);
   return note;
 }
 
-CLI::App* add_contact(CLI::App& cover, CoverWords& words) {
-  auto* contact = cover.add_subcommand("contact", "enter whom to call");
-  contact->add_option("kind", words.kind, "keeper, vet or emergency")->required();
-  contact->add_option("name", words.name, "who")->required();
-  contact->add_option("number", words.number, "how to reach them; none: no longer to be called");
-  contact->add_option("--when", words.when, "when to call, in your words");
+Vocabulary add_contact(Vocabulary& cover, CoverWords& words) {
+  auto contact = cover.subcommand("contact", "enter whom to call");
+  contact.option("kind", words.kind, "keeper, vet or emergency").required();
+  contact.option("name", words.name, "who").required();
+  contact.option("number", words.number, "how to reach them; none: no longer to be called");
+  contact.option("--when", words.when, "when to call, in your words");
   return contact;
 }
 
-std::vector<Choice> add_choices(CLI::App& cover, CoverWords& words) {
-  auto* show_words = cover.add_subcommand(
-      "show", "print the plan of the cover that holds or comes next, day by day");
-  show_words->add_option("--who", words.who, "of this person");
-  show_words->add_flag("--json", words.json, "one JSON object instead of text");
-  auto* end = cover.add_subcommand("end",
-                                   "today is its last day; one that has not begun is "
-                                   "called off");
-  end->add_option("--who", words.who, "of this person");
-  auto* unsay = cover.add_subcommand("unsay", "take a note back");
-  unsay->add_option("words", words.note, "its words")->required();
+std::vector<Choice> add_choices(Vocabulary& cover, CoverWords& words) {
+  auto show_words =
+      cover.subcommand("show", "print the plan of the cover that holds or comes next, day by day");
+  show_words.option("--who", words.who, "of this person");
+  show_words.flag("--json", words.json, "one JSON object instead of text");
+  auto end = cover.subcommand("end",
+                              "today is its last day; one that has not begun is "
+                              "called off");
+  end.option("--who", words.who, "of this person");
+  auto unsay = cover.subcommand("unsay", "take a note back");
+  unsay.option("words", words.note, "its words").required();
   return {{add_plan(cover, words), plan_new_cover},
           {show_words, show},
-          {cover.add_subcommand("list", "print covers, contacts and notes"), list},
+          {cover.subcommand("list", "print covers, contacts and notes"), list},
           {add_note(cover, words), add_cover_note},
           {unsay, take_back_note},
           {add_contact(cover, words), set_contact},
@@ -96,17 +94,17 @@ std::vector<Choice> add_choices(CLI::App& cover, CoverWords& words) {
 
 }  // namespace
 
-Command add_cover_command(CLI::App& parser) {
+Command add_cover_command(Vocabulary& parser) {
   const auto words = std::make_shared<CoverWords>();
-  CLI::App* cover = parser.add_subcommand(
+  Vocabulary cover = parser.subcommand(
       "cover",
       "Somebody stands in while the keeper is away: plan it, leave notes, print what they do.");
-  cover->require_subcommand(1);
-  cover->add_option("--by", words->by, "who enters this");
-  const auto choices = add_choices(*cover, *words);
+  cover.require_subcommand();
+  cover.option("--by", words->by, "who enters this");
+  const auto choices = add_choices(cover, *words);
   return {cover, [words, choices](Desk& desk) -> Result<int> {
             for (const Choice& choice : choices)
-              if (choice.words->parsed()) return choice.work(*words, desk);
+              if (choice.words.was_chosen()) return choice.work(*words, desk);
             return wrong_words;
           }};
 }

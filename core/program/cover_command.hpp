@@ -5,6 +5,6 @@
 namespace rackside::program {
 
 /// Who stands in, whom to call, the plan of the absence.
-[[nodiscard]] Command add_cover_command(CLI::App& parser);
+[[nodiscard]] Command add_cover_command(Vocabulary& parser);
 
 }  // namespace rackside::program

@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <CLI/CLI.hpp>
-
 #include "core/interchange/export.hpp"
 #include "core/program/text_file.hpp"
 #include "core/program/wording.hpp"
@@ -67,18 +65,17 @@ Result<int> export_files(const Words& words, Desk& desk) {
 
 }  // namespace
 
-Command add_export_command(CLI::App& parser) {
+Command add_export_command(Vocabulary& parser) {
   const auto words = std::make_shared<Words>();
-  CLI::App* command = parser.add_subcommand(
+  Vocabulary command = parser.subcommand(
       "export",
       "Write the records as CSV files, without what was taken back. Importing them into an empty "
       "log gives the same collection. A file of that name is replaced.");
-  command->add_option("--animals", words->animals, "where to write animals.csv")->type_name("FILE");
-  command->add_option("--events", words->events, "where to write events.csv")->type_name("FILE");
-  command->parse_complete_callback([words] {
-    if (words->animals.empty() && words->events.empty())
-      throw CLI::RequiredError("--animals or --events");
-  });
+  const auto animals =
+      command.option("--animals", words->animals, "where to write animals.csv").value_name("FILE");
+  const auto events =
+      command.option("--events", words->events, "where to write events.csv").value_name("FILE");
+  command.require_any({animals, events});
   return {command, [words](Desk& desk) { return export_files(*words, desk); }};
 }
 

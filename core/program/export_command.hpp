@@ -5,6 +5,6 @@
 namespace rackside::program {
 
 /// Writes the records as CSV files.
-[[nodiscard]] Command add_export_command(CLI::App& parser);
+[[nodiscard]] Command add_export_command(Vocabulary& parser);
 
 }  // namespace rackside::program

@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <CLI/CLI.hpp>
 #include <algorithm>
 
 #include "core/collection/place.hpp"
@@ -44,14 +43,14 @@ Result<int> tell_forecasts(const Words& words, Desk& desk) {
 
 }  // namespace
 
-Command add_forecast_command(CLI::App& parser) {
+Command add_forecast_command(Vocabulary& parser) {
   const auto words = std::make_shared<Words>();
-  CLI::App* command = parser.add_subcommand(
+  Vocabulary command = parser.subcommand(
       "forecast",
       "Tell for each living animal whether it is in premoult, whether it has moulted unseen, when "
       "the next moult is likely, and why. Uses nothing that happened after the day.");
-  command->add_option("--as-of", words->as_of, "the day (default: today)")->type_name("DATE");
-  command->add_flag("--json", words->json, "one JSON object a line instead of a table");
+  command.option("--as-of", words->as_of, "the day (default: today)").value_name("DATE");
+  command.flag("--json", words->json, "one JSON object a line instead of a table");
   return {command, [words](Desk& desk) { return tell_forecasts(*words, desk); }};
 }
 

@@ -5,6 +5,6 @@
 namespace rackside::program {
 
 /// Tells what is believed about every living animal's next moult, as a table or as JSON.
-[[nodiscard]] Command add_forecast_command(CLI::App& parser);
+[[nodiscard]] Command add_forecast_command(Vocabulary& parser);
 
 }  // namespace rackside::program

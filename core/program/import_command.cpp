@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <CLI/CLI.hpp>
 #include <thread>
 
 #include "core/file/read_text.hpp"
@@ -63,19 +62,17 @@ Result<int> import_files(const Words& words, Desk& desk) {
 
 }  // namespace
 
-Command add_import_command(CLI::App& parser) {
+Command add_import_command(Vocabulary& parser) {
   const auto words = std::make_shared<Words>();
-  CLI::App* command = parser.add_subcommand(
+  Vocabulary command = parser.subcommand(
       "import",
       "Take over records from CSV files. Every row is looked at first: with one bad row, nothing "
       "is taken over. Rows that are in the log already are passed over.");
-  command->add_option("--animals", words->animals, "animals.csv: one row an animal")
-      ->type_name("FILE");
-  command->add_option("--events", words->events, "events.csv: one row an event")->type_name("FILE");
-  command->parse_complete_callback([words] {
-    if (words->animals.empty() && words->events.empty())
-      throw CLI::RequiredError("--animals or --events");
-  });
+  const auto animals = command.option("--animals", words->animals, "animals.csv: one row an animal")
+                           .value_name("FILE");
+  const auto events =
+      command.option("--events", words->events, "events.csv: one row an event").value_name("FILE");
+  command.require_any({animals, events});
   return {command, [words](Desk& desk) { return import_files(*words, desk); }};
 }
 

@@ -5,6 +5,6 @@
 namespace rackside::program {
 
 /// Takes over records from CSV files.
-[[nodiscard]] Command add_import_command(CLI::App& parser);
+[[nodiscard]] Command add_import_command(Vocabulary& parser);
 
 }  // namespace rackside::program

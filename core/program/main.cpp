@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <CLI/CLI.hpp>
-
 #include "core/clock/system_clock.hpp"
 #include "core/clock/system_ids.hpp"
 #include "core/program/command.hpp"
@@ -35,23 +33,19 @@ int work(const Command& command, const std::string& log) try {
 }
 
 int run(int count, char** words) {
-  CLI::App parser{
+  CommandLine parser{
       "The log of a Rackside collection: records in and out, merging, checking, copying.",
       "rackside-log"};
   std::string log;
-  parser.add_option("--log", log, "the log file (default: rackside/log.db in the XDG data folder)")
-      ->type_name("PATH");
-  parser.set_help_all_flag("--help-all", "Print the help of every subcommand and exit");
-  parser.fallthrough();  // --log is understood behind a subcommand, too
-  parser.require_subcommand(1);
+  parser.option("--log", log, "the log file (default: rackside/log.db in the XDG data folder)")
+      .value_name("PATH");
+  parser.tells_all_help();
+  parser.falls_through();  // --log is understood behind a subcommand, too
+  parser.require_subcommand();
   const auto commands = add_commands(parser);
-  try {
-    parser.parse(count, words);
-  } catch (const CLI::ParseError& problem) {
-    return parser.exit(problem) == 0 ? done : wrong_words;
-  }
+  if (const auto end = parser.read(count, words)) return *end;
   for (const Command& command : commands)
-    if (command.words->parsed()) return work(command, log);
+    if (command.words.was_chosen()) return work(command, log);
   return wrong_words;
 }
 

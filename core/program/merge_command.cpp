@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <CLI/CLI.hpp>
-
 #include "core/program/wording.hpp"
 #include "core/store/sqlite_log.hpp"
 
@@ -43,13 +41,13 @@ Result<int> merge_logs(const std::string& from, Desk& desk) {
 
 }  // namespace
 
-Command add_merge_command(CLI::App& parser) {
+Command add_merge_command(Vocabulary& parser) {
   const auto from = std::make_shared<std::string>();
-  CLI::App* command = parser.add_subcommand(
+  Vocabulary command = parser.subcommand(
       "merge",
       "Take over everything another kiosk's log holds and this one does not. The other log is only "
       "read. In whatever order logs are merged, and however often, the result is the same.");
-  command->add_option("--from", *from, "the other log")->type_name("PATH")->required();
+  command.option("--from", *from, "the other log").value_name("PATH").required();
   return {command, [from](Desk& desk) { return merge_logs(*from, desk); }};
 }
 

@@ -5,6 +5,6 @@
 namespace rackside::program {
 
 /// Takes over what another kiosk recorded.
-[[nodiscard]] Command add_merge_command(CLI::App& parser);
+[[nodiscard]] Command add_merge_command(Vocabulary& parser);
 
 }  // namespace rackside::program

@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <CLI/CLI.hpp>
-
 #include "core/store/own_kiosk.hpp"
 
 namespace rackside::program {
@@ -23,11 +21,11 @@ Result<int> make_own(const Desk& desk) {
 
 }  // namespace
 
-Command add_own_kiosk_command(CLI::App& parser) {
-  CLI::App* command = parser.add_subcommand("own-kiosk",
-                                            "For a copied log that a second kiosk is to use: what "
-                                            "it writes from now on is its own. Run it "
-                                            "on the copy, once.");
+Command add_own_kiosk_command(Vocabulary& parser) {
+  Vocabulary command = parser.subcommand("own-kiosk",
+                                         "For a copied log that a second kiosk is to use: what "
+                                         "it writes from now on is its own. Run it "
+                                         "on the copy, once.");
   return {command, [](Desk& desk) { return make_own(desk); }};
 }
 

@@ -5,6 +5,6 @@
 namespace rackside::program {
 
 /// `rackside-log own-kiosk`
-[[nodiscard]] Command add_own_kiosk_command(CLI::App& parser);
+[[nodiscard]] Command add_own_kiosk_command(Vocabulary& parser);
 
 }  // namespace rackside::program

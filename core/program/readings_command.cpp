@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <CLI/CLI.hpp>
-
 #include "core/program/wording.hpp"
 #include "core/sensor_file/sensor_file.hpp"
 #include "core/store/sqlite_log.hpp"
@@ -60,18 +58,18 @@ Result<int> take_over(const Words& words, Desk& desk) {
 
 }  // namespace
 
-Command add_readings_command(CLI::App& parser) {
+Command add_readings_command(Vocabulary& parser) {
   const auto words = std::make_shared<Words>();
-  CLI::App* command = parser.add_subcommand(
+  Vocabulary command = parser.subcommand(
       "readings",
       "Take over temperature and humidity from the file a sensor writes: one line such as "
       "\"24.3 61\", or a CSV with the columns when, temperature, humidity and rack. Readings that "
       "are in the log already are passed over.");
-  command->add_option("file", words->file, "the sensor's file")->required()->type_name("FILE");
-  command->add_option("--rack", words->rack, "the rack of readings that name none");
-  command->add_option("--apart", words->minutes_apart, "minutes between two readings that are kept")
-      ->check(CLI::Range(0, 24 * 60))
-      ->capture_default_str();
+  command.option("file", words->file, "the sensor's file").required().value_name("FILE");
+  command.option("--rack", words->rack, "the rack of readings that name none");
+  command.option("--apart", words->minutes_apart, "minutes between two readings that are kept")
+      .within(0, 24 * 60)
+      .shows_default();
   return {command, [words](Desk& desk) { return take_over(*words, desk); }};
 }
 

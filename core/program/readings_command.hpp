@@ -5,6 +5,6 @@
 namespace rackside::program {
 
 /// Takes over what a sensor wrote into a file.
-[[nodiscard]] Command add_readings_command(CLI::App& parser);
+[[nodiscard]] Command add_readings_command(Vocabulary& parser);
 
 }  // namespace rackside::program

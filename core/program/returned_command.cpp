@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <CLI/CLI.hpp>
-
 #include "core/overview/return_reading.hpp"
 #include "core/store/sqlite_log.hpp"
 
@@ -27,14 +25,14 @@ Result<int> returned(const Words& words, Desk& desk) {
 
 }  // namespace
 
-Command add_returned_command(CLI::App& parser) {
+Command add_returned_command(Vocabulary& parser) {
   const auto words = std::make_shared<Words>();
-  CLI::App* command = parser.add_subcommand(
+  Vocabulary command = parser.subcommand(
       "returned",
       "Print what was done and not done while somebody stood in, tub by tub, until the last day of "
       "the cover or today.");
-  command->add_option("--who", words->who, "the cover of this person (default: the last one)");
-  command->add_flag("--json", words->json, "one JSON object instead of text");
+  command.option("--who", words->who, "the cover of this person (default: the last one)");
+  command.flag("--json", words->json, "one JSON object instead of text");
   return {command, [words](Desk& desk) { return returned(*words, desk); }};
 }
 

@@ -5,6 +5,6 @@
 namespace rackside::program {
 
 /// What was done and not done while somebody stood in.
-[[nodiscard]] Command add_returned_command(CLI::App& parser);
+[[nodiscard]] Command add_returned_command(Vocabulary& parser);
 
 }  // namespace rackside::program

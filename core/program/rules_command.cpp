@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <CLI/CLI.hpp>
-
 #include "core/care/rule_book.hpp"
 #include "core/collection/collection.hpp"
 #include "core/store/sqlite_log.hpp"
@@ -91,19 +89,19 @@ Result<int> rules(const Words& words, Desk& desk) {
 
 }  // namespace
 
-Command add_rules_command(CLI::App& parser) {
+Command add_rules_command(Vocabulary& parser) {
   const auto words = std::make_shared<Words>();
-  CLI::App* command = parser.add_subcommand(
+  Vocabulary command = parser.subcommand(
       "rules",
       "Print the rules that the plan of the day goes by, or set one of them. An animal's own value "
       "goes before its species', and that before the collection's.");
-  auto* species = command->add_option("--species", words->species, "the rules of this species");
-  command->add_option("--animal", words->animal, "the rules of the animal with this key")
-      ->type_name("KEY")
-      ->excludes(species);
-  command->add_option("--set", words->set, "a rule and its new value")
-      ->type_name("RULE VALUE")
-      ->expected(2);
+  const auto species = command.option("--species", words->species, "the rules of this species");
+  command.option("--animal", words->animal, "the rules of the animal with this key")
+      .value_name("KEY")
+      .excludes(species);
+  command.option("--set", words->set, "a rule and its new value")
+      .value_name("RULE VALUE")
+      .expected(2);
   return {command, [words](Desk& desk) { return rules(*words, desk); }};
 }
 

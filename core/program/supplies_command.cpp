@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <CLI/CLI.hpp>
-
 #include "core/cover/cover_rules.hpp"
 #include "core/cover/days.hpp"
 #include "core/cover/supplies.hpp"
@@ -53,19 +51,18 @@ Result<int> tell_supplies(const Words& words, Desk& desk) {
 
 }  // namespace
 
-Command add_supplies_command(CLI::App& parser) {
+Command add_supplies_command(Vocabulary& parser) {
   const auto words = std::make_shared<Words>();
-  CLI::App* command = parser.add_subcommand(
+  Vocabulary command = parser.subcommand(
       "supplies",
       "Print what has to be in the house for the next days: prey by kind and size, and how many "
       "tubs are fed and watered on each.");
-  command->add_option("--days", words->days, "for so many days")
-      ->check(CLI::Range(1, static_cast<int>(longest_cover.count())))
-      ->capture_default_str();
-  command->add_option("--from", words->from, "the first of them (default: today)")
-      ->type_name("DATE");
-  command->add_option("--rack", words->racks, "only this rack; several may follow");
-  command->add_flag("--json", words->json, "one JSON object instead of text");
+  command.option("--days", words->days, "for so many days")
+      .within(1, static_cast<int>(longest_cover.count()))
+      .shows_default();
+  command.option("--from", words->from, "the first of them (default: today)").value_name("DATE");
+  command.option("--rack", words->racks, "only this rack; several may follow");
+  command.flag("--json", words->json, "one JSON object instead of text");
   return {command, [words](Desk& desk) { return tell_supplies(*words, desk); }};
 }
 

@@ -5,6 +5,6 @@
 namespace rackside::program {
 
 /// Prey and water for the coming days.
-[[nodiscard]] Command add_supplies_command(CLI::App& parser);
+[[nodiscard]] Command add_supplies_command(Vocabulary& parser);
 
 }  // namespace rackside::program

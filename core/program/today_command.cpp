@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <CLI/CLI.hpp>
-
 #include "core/overview/overview.hpp"
 #include "core/program/named_day.hpp"
 #include "core/round/plan_text.hpp"
@@ -43,16 +41,15 @@ Result<int> today(const Words& words, Desk& desk) {
 
 }  // namespace
 
-Command add_today_command(CLI::App& parser) {
+Command add_today_command(Vocabulary& parser) {
   const auto words = std::make_shared<Words>();
-  CLI::App* command = parser.add_subcommand(
+  Vocabulary command = parser.subcommand(
       "today",
       "Print what to carry and what to do at each tub, in walking order, with the reasons.");
   command
-      ->add_option("--as-of", words->as_of,
-                   "the plan as it stood at the end of that day (default: now)")
-      ->type_name("DATE");
-  command->add_flag("--json", words->json, "one JSON object instead of text");
+      .option("--as-of", words->as_of, "the plan as it stood at the end of that day (default: now)")
+      .value_name("DATE");
+  command.flag("--json", words->json, "one JSON object instead of text");
   return {command, [words](Desk& desk) { return today(*words, desk); }};
 }
 

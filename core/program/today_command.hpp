@@ -5,6 +5,6 @@
 namespace rackside::program {
 
 /// What to do at each tub today, and in which order.
-[[nodiscard]] Command add_today_command(CLI::App& parser);
+[[nodiscard]] Command add_today_command(Vocabulary& parser);
 
 }  // namespace rackside::program

@@ -2,11 +2,11 @@
 
 #include <fmt/format.h>
 
-#include <CLI/CLI.hpp>
 #include <fstream>
 
 #include "core/action/action.hpp"
 #include "core/clock/system_clock.hpp"
+#include "core/options/options.hpp"
 #include "demo/collection/collection.hpp"
 
 namespace rackside::demo {
@@ -27,20 +27,20 @@ int print_card(std::string_view word) {
 
 int main(int count, char** words) {
   using namespace rackside;
-  CLI::App app{"Writes an invented collection as animals.csv and events.csv.", "rackside-demo"};
+  CommandLine app{"Writes an invented collection as animals.csv and events.csv.", "rackside-demo"};
   std::string folder;
   int tubs = 132;
   unsigned seed = 2026;
   std::string card;
-  app.add_option("folder", folder, "where to write");
-  app.add_option("--card", card, "only print the code of the action card with this word");
-  app.add_option("--tubs", tubs, "how many tubs")->capture_default_str();
-  app.add_option("--seed", seed, "another number, another collection")->capture_default_str();
-  CLI11_PARSE(app, count, words);
+  app.option("folder", folder, "where to write");
+  app.option("--card", card, "only print the code of the action card with this word");
+  app.option("--tubs", tubs, "how many tubs").shows_default();
+  app.option("--seed", seed, "another number, another collection").shows_default();
+  if (const auto end = app.read(count, words)) return *end;
   if (!card.empty()) return demo::print_card(card);
   if (folder.empty()) {
     fmt::print(stderr, "rackside-demo: name a folder to write to\n");
-    return 2;
+    return CommandLine::wrong_words;
   }
   demo::Dice dice(seed);
   SystemClock clock;

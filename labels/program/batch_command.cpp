@@ -53,30 +53,28 @@ int run(Session& session, const BatchOptions& options) {
 
 }  // namespace
 
-void add_batch_command(CLI::App& app, Session& session, Job& job) {
+void add_batch_command(Vocabulary& app, Session& session, Job& job) {
   auto options = std::make_shared<BatchOptions>();
   BatchRequest& request = options->request;
-  auto* command = app.add_subcommand("batch", "tubs, animals and labels for a new batch of slings");
-  command->add_option("--species", request.species, "genus and species")->required();
-  command->add_option("--count", request.count, "how many tubs")->required();
-  command->add_option("--source", request.source, "the sac, or who they came from");
-  command->add_option("--common-name", request.common_name, "the name in the trade");
-  command->add_option("--instar", request.instar, "instar on that day");
-  command->add_option("--date", options->date,
-                      "day pulled or acquired, YYYY-MM-DD (default: today)");
-  command->add_option("--rack", request.first.rack, "rack of the first tub");
-  command->add_option("--shelf", request.first.shelf, "shelf of the first tub");
-  command->add_option("--position", request.first.position,
-                      "position of the first tub; the others count up from it");
-  command->add_option("--per-shelf", request.tubs_on_a_shelf,
-                      "go on to the next shelf after so many tubs");
-  command->add_option("--key", request.key,
-                      "call the animals KEY-001 and on (default: the source)");
-  command->add_option("--by", request.by, "who does it, for the log");
-  add_sheet_options(*command, options->print);
-  add_output_options(*command, options->print, "labels.pdf");
-  add_proof_option(*command, options->print);
-  command->callback(
+  auto command = app.subcommand("batch", "tubs, animals and labels for a new batch of slings");
+  command.option("--species", request.species, "genus and species").required();
+  command.option("--count", request.count, "how many tubs").required();
+  command.option("--source", request.source, "the sac, or who they came from");
+  command.option("--common-name", request.common_name, "the name in the trade");
+  command.option("--instar", request.instar, "instar on that day");
+  command.option("--date", options->date, "day pulled or acquired, YYYY-MM-DD (default: today)");
+  command.option("--rack", request.first.rack, "rack of the first tub");
+  command.option("--shelf", request.first.shelf, "shelf of the first tub");
+  command.option("--position", request.first.position,
+                 "position of the first tub; the others count up from it");
+  command.option("--per-shelf", request.tubs_on_a_shelf,
+                 "go on to the next shelf after so many tubs");
+  command.option("--key", request.key, "call the animals KEY-001 and on (default: the source)");
+  command.option("--by", request.by, "who does it, for the log");
+  add_sheet_options(command, options->print);
+  add_output_options(command, options->print, "labels.pdf");
+  add_proof_option(command, options->print);
+  command.when_chosen(
       [&session, &job, options] { job = [&session, options] { return run(session, *options); }; });
 }
 

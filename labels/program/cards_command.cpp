@@ -34,16 +34,16 @@ int run(const CardOptions& options) {
 
 }  // namespace
 
-void add_cards_command(CLI::App& app, Session&, Job& job) {
+void add_cards_command(Vocabulary& app, Session&, Job& job) {
   auto options = std::make_shared<CardOptions>();
-  auto* command =
-      app.add_subcommand("cards", "the wall sheet of action cards: scan the tub, then the card");
-  command->add_option("--paper", options->paper, "a4, a5 or letter")
-      ->check(CLI::IsMember({"a4", "a5", "letter"}))
-      ->capture_default_str();
-  add_resolution_option(*command, options->print);
-  add_output_options(*command, options->print, "cards.pdf");
-  command->callback([&job, options] { job = [options] { return run(*options); }; });
+  auto command =
+      app.subcommand("cards", "the wall sheet of action cards: scan the tub, then the card");
+  command.option("--paper", options->paper, "a4, a5 or letter")
+      .one_of({"a4", "a5", "letter"})
+      .shows_default();
+  add_resolution_option(command, options->print);
+  add_output_options(command, options->print, "cards.pdf");
+  command.when_chosen([&job, options] { job = [options] { return run(*options); }; });
 }
 
 }  // namespace rackside

@@ -2,23 +2,22 @@
 // The subcommands. Each adds its options to `app` and, when it was chosen, puts its work into
 // `job`.
 
-#include <CLI/CLI.hpp>
-
+#include "core/options/options.hpp"
 #include "labels/program/session.hpp"
 
 namespace rackside {
 
-void add_sheet_command(CLI::App& app, Session& session, Job& job);
-void add_batch_command(CLI::App& app, Session& session, Job& job);
-void add_proof_command(CLI::App& app, Session& session, Job& job);
-void add_read_command(CLI::App& app, Session& session, Job& job);
-void add_cards_command(CLI::App& app, Session& session, Job& job);
-void add_shelves_command(CLI::App& app, Session& session, Job& job);
-void add_badges_command(CLI::App& app, Session& session, Job& job);
-void add_handover_command(CLI::App& app, Session& session, Job& job);
-void add_returned_command(CLI::App& app, Session& session, Job& job);
-void add_calibrate_command(CLI::App& app, Session& session, Job& job);
-void add_printers_command(CLI::App& app, Session& session, Job& job);
-void add_sheets_command(CLI::App& app, Session& session, Job& job);
+void add_sheet_command(Vocabulary& app, Session& session, Job& job);
+void add_batch_command(Vocabulary& app, Session& session, Job& job);
+void add_proof_command(Vocabulary& app, Session& session, Job& job);
+void add_read_command(Vocabulary& app, Session& session, Job& job);
+void add_cards_command(Vocabulary& app, Session& session, Job& job);
+void add_shelves_command(Vocabulary& app, Session& session, Job& job);
+void add_badges_command(Vocabulary& app, Session& session, Job& job);
+void add_handover_command(Vocabulary& app, Session& session, Job& job);
+void add_returned_command(Vocabulary& app, Session& session, Job& job);
+void add_calibrate_command(Vocabulary& app, Session& session, Job& job);
+void add_printers_command(Vocabulary& app, Session& session, Job& job);
+void add_sheets_command(Vocabulary& app, Session& session, Job& job);
 
 }  // namespace rackside

@@ -59,12 +59,12 @@ int print_returned(Session& session, const HandoverOptions& options) {
       "Report on the cover of " + read->report.cover.who, options);
 }
 
-std::shared_ptr<HandoverOptions> add_options(CLI::App& command, const std::string& file) {
+std::shared_ptr<HandoverOptions> add_options(Vocabulary& command, const std::string& file) {
   auto options = std::make_shared<HandoverOptions>();
-  command.add_option("--who", options->who, "the cover of this person");
-  command.add_option("--paper", options->paper, "a4, a5 or letter")
-      ->check(CLI::IsMember({"a4", "a5", "letter"}))
-      ->capture_default_str();
+  command.option("--who", options->who, "the cover of this person");
+  command.option("--paper", options->paper, "a4, a5 or letter")
+      .one_of({"a4", "a5", "letter"})
+      .shows_default();
   add_resolution_option(command, options->print);
   add_output_options(command, options->print, file);
   return options;
@@ -72,20 +72,19 @@ std::shared_ptr<HandoverOptions> add_options(CLI::App& command, const std::strin
 
 }  // namespace
 
-void add_handover_command(CLI::App& app, Session& session, Job& job) {
-  auto* command = app.add_subcommand(
+void add_handover_command(Vocabulary& app, Session& session, Job& job) {
+  auto command = app.subcommand(
       "handover", "the sheet for whoever stands in: what to do each day, rack by rack");
-  auto options = add_options(*command, "handover.pdf");
-  command->callback([&session, &job, options] {
+  auto options = add_options(command, "handover.pdf");
+  command.when_chosen([&session, &job, options] {
     job = [&session, options] { return print_handover(session, *options); };
   });
 }
 
-void add_returned_command(CLI::App& app, Session& session, Job& job) {
-  auto* command =
-      app.add_subcommand("returned", "what was done and not done while somebody stood in");
-  auto options = add_options(*command, "returned.pdf");
-  command->callback([&session, &job, options] {
+void add_returned_command(Vocabulary& app, Session& session, Job& job) {
+  auto command = app.subcommand("returned", "what was done and not done while somebody stood in");
+  auto options = add_options(command, "returned.pdf");
+  command.when_chosen([&session, &job, options] {
     job = [&session, options] { return print_returned(session, *options); };
   });
 }

@@ -53,7 +53,7 @@ int print_badges(Session& session, const BadgeOptions& options) {
   return print_and_tell(session, contents, options.print, nothing_to_record);
 }
 
-void add_print_options(CLI::App& command, PrintOptions& options, const std::string& file) {
+void add_print_options(Vocabulary& command, PrintOptions& options, const std::string& file) {
   options.sheet = "a4-3x8";
   add_sheet_options(command, options);
   add_output_options(command, options, file);
@@ -62,25 +62,24 @@ void add_print_options(CLI::App& command, PrintOptions& options, const std::stri
 
 }  // namespace
 
-void add_shelves_command(CLI::App& app, Session& session, Job& job) {
+void add_shelves_command(Vocabulary& app, Session& session, Job& job) {
   auto options = std::make_shared<ShelfOptions>();
-  auto* command =
-      app.add_subcommand("shelves", "labels for shelves: all where a tub stands, or some");
-  auto* rack = command->add_option("--rack", options->rack, "only this rack");
-  command->add_option("--shelf", options->shelves, "this shelf of the rack; several may follow")
-      ->needs(rack);
-  add_print_options(*command, options->print, "shelves.pdf");
-  command->callback([&session, &job, options] {
+  auto command = app.subcommand("shelves", "labels for shelves: all where a tub stands, or some");
+  const auto rack = command.option("--rack", options->rack, "only this rack");
+  command.option("--shelf", options->shelves, "this shelf of the rack; several may follow")
+      .needs(rack);
+  add_print_options(command, options->print, "shelves.pdf");
+  command.when_chosen([&session, &job, options] {
     job = [&session, options] { return print_shelves(session, *options); };
   });
 }
 
-void add_badges_command(CLI::App& app, Session& session, Job& job) {
+void add_badges_command(Vocabulary& app, Session& session, Job& job) {
   auto options = std::make_shared<BadgeOptions>();
-  auto* command = app.add_subcommand("badges", "badges for people who record");
-  command->add_option("names", options->people, "names, as they stand in the log")->required();
-  add_print_options(*command, options->print, "badges.pdf");
-  command->callback([&session, &job, options] {
+  auto command = app.subcommand("badges", "badges for people who record");
+  command.option("names", options->people, "names, as they stand in the log").required();
+  add_print_options(command, options->print, "badges.pdf");
+  command.when_chosen([&session, &job, options] {
     job = [&session, options] { return print_badges(session, *options); };
   });
 }

@@ -22,45 +22,46 @@ Result<PrintOffset> offset_from(const Session& session, const PrintOptions& opti
 
 }  // namespace
 
-void add_sheet_options(CLI::App& command, PrintOptions& options) {
+void add_sheet_options(Vocabulary& command, PrintOptions& options) {
   command
-      .add_option("--sheet", options.sheet,
-                  "kind of label sheet or roll; `rackside-labels sheets` lists them")
-      ->capture_default_str();
+      .option("--sheet", options.sheet,
+              "kind of label sheet or roll; `rackside-labels sheets` lists them")
+      .shows_default();
   add_sheets_file_option(command, options);
   add_resolution_option(command, options);
   command
-      .add_option("--start", options.start,
-                  "first free cell of a used sheet: its number, or ROW,COLUMN")
-      ->capture_default_str();
-  command.add_option("--offset", options.offset,
-                     "move everything by RIGHT,DOWN millimetres, as the calibration page tells");
+      .option("--start", options.start,
+              "first free cell of a used sheet: its number, or ROW,COLUMN")
+      .shows_default();
+  command.option("--offset", options.offset,
+                 "move everything by RIGHT,DOWN millimetres, as the calibration page tells");
 }
 
-void add_resolution_option(CLI::App& command, PrintOptions& options) {
-  command.add_option("--dpi", options.dots_per_inch, "dots an inch of the printer: 203, 300, 600")
-      ->check(CLI::Range(least_dpi, most_dpi))
-      ->capture_default_str();
+void add_resolution_option(Vocabulary& command, PrintOptions& options) {
+  command.option("--dpi", options.dots_per_inch, "dots an inch of the printer: 203, 300, 600")
+      .within(least_dpi, most_dpi)
+      .shows_default();
 }
 
-void add_sheets_file_option(CLI::App& command, PrintOptions& options) {
-  command.add_option("--sheets-file", options.sheets_file,
-                     "file of your own label sheets (default: label-sheets.toml beside the log)");
+void add_sheets_file_option(Vocabulary& command, PrintOptions& options) {
+  command.option("--sheets-file", options.sheets_file,
+                 "file of your own label sheets (default: label-sheets.toml beside the log)");
 }
 
-void add_proof_option(CLI::App& command, PrintOptions& options) {
-  command.add_flag("--without-proof", options.without_proof,
-                   "print without reading every label back first");
+void add_proof_option(Vocabulary& command, PrintOptions& options) {
+  command.flag("--without-proof", options.without_proof,
+               "print without reading every label back first");
 }
 
-void add_output_options(CLI::App& command, PrintOptions& options, const std::string& default_file) {
+void add_output_options(Vocabulary& command, PrintOptions& options,
+                        const std::string& default_file) {
   options.out = default_file;
-  auto* out = command.add_option("-o,--out", options.out, "file to write: .pdf, .svg or .png")
-                  ->capture_default_str();
+  const auto out =
+      command.option("-o,--out", options.out, "file to write: .pdf, .svg or .png").shows_default();
   command
-      .add_option("--printer", options.printer,
-                  "send to this printer queue instead; `rackside-labels printers` lists them")
-      ->excludes(out);
+      .option("--printer", options.printer,
+              "send to this printer queue instead; `rackside-labels printers` lists them")
+      .excludes(out);
 }
 
 Result<std::vector<Stock>> known_stock(const Session& session, const PrintOptions& options) {

@@ -1,9 +1,9 @@
 #pragma once
 // The options that all printing subcommands share, and what they mean.
 
-#include <CLI/CLI.hpp>
 #include <string>
 
+#include "core/options/options.hpp"
 #include "labels/calibration/kept_offsets.hpp"
 #include "labels/printing/print_run.hpp"
 #include "labels/program/session.hpp"
@@ -23,15 +23,16 @@ struct PrintOptions {
 };
 
 /// --sheet, --sheets-file, --dpi, --start, --offset.
-void add_sheet_options(CLI::App& command, PrintOptions& options);
+void add_sheet_options(Vocabulary& command, PrintOptions& options);
 /// --dpi alone.
-void add_resolution_option(CLI::App& command, PrintOptions& options);
+void add_resolution_option(Vocabulary& command, PrintOptions& options);
 /// --sheets-file alone.
-void add_sheets_file_option(CLI::App& command, PrintOptions& options);
+void add_sheets_file_option(Vocabulary& command, PrintOptions& options);
 /// --without-proof.
-void add_proof_option(CLI::App& command, PrintOptions& options);
+void add_proof_option(Vocabulary& command, PrintOptions& options);
 /// --out and --printer.
-void add_output_options(CLI::App& command, PrintOptions& options, const std::string& default_file);
+void add_output_options(Vocabulary& command, PrintOptions& options,
+                        const std::string& default_file);
 
 /// All sheets there are: the built-in ones with the user's own. Errors: as parse_stock, NotFound
 /// for a file that was named and is not there.

@@ -62,22 +62,22 @@ int calibrate(const Session& session, const CalibrateOptions& options) {
 
 }  // namespace
 
-void add_printers_command(CLI::App& app, Session&, Job& job) {
-  auto* command = app.add_subcommand("printers", "list the printers there are");
-  command->callback([&job] { job = list_printers; });
+void add_printers_command(Vocabulary& app, Session&, Job& job) {
+  auto command = app.subcommand("printers", "list the printers there are");
+  command.when_chosen([&job] { job = list_printers; });
 }
 
-void add_calibrate_command(CLI::App& app, Session& session, Job& job) {
+void add_calibrate_command(Vocabulary& app, Session& session, Job& job) {
   auto options = std::make_shared<CalibrateOptions>();
-  auto* command = app.add_subcommand(
+  auto command = app.subcommand(
       "calibrate", "a page with rulers and cell outlines, and the offset that it shows");
-  command->add_option("--remember", options->remember,
-                      "keep RIGHT,DOWN millimetres for this sheet, for every later print");
-  command->add_option("--for-printer", options->of_printer,
-                      "with --remember: for this printer queue, not for files");
-  add_sheet_options(*command, options->print);
-  add_output_options(*command, options->print, "calibration.pdf");
-  command->callback([&session, &job, options] {
+  command.option("--remember", options->remember,
+                 "keep RIGHT,DOWN millimetres for this sheet, for every later print");
+  command.option("--for-printer", options->of_printer,
+                 "with --remember: for this printer queue, not for files");
+  add_sheet_options(command, options->print);
+  add_output_options(command, options->print, "calibration.pdf");
+  command.when_chosen([&session, &job, options] {
     job = [&session, options] { return calibrate(session, *options); };
   });
 }

@@ -62,13 +62,13 @@ int run(Session& session, const ProofOptions& options) {
 
 }  // namespace
 
-void add_proof_command(CLI::App& app, Session& session, Job& job) {
+void add_proof_command(Vocabulary& app, Session& session, Job& job) {
   auto options = std::make_shared<ProofOptions>();
-  auto* command =
-      app.add_subcommand("proof", "read labels back, unprinted, after the damage of a normal life");
-  add_tub_options(*command, options->tubs);
-  add_sheet_options(*command, options->print);
-  command->callback(
+  auto command =
+      app.subcommand("proof", "read labels back, unprinted, after the damage of a normal life");
+  add_tub_options(command, options->tubs);
+  add_sheet_options(command, options->print);
+  command.when_chosen(
       [&session, &job, options] { job = [&session, options] { return run(session, *options); }; });
 }
 

@@ -71,16 +71,16 @@ int run(const ReadOptions& options) {
 
 }  // namespace
 
-void add_read_command(CLI::App& app, Session&, Job& job) {
+void add_read_command(Vocabulary& app, Session&, Job& job) {
   auto options = std::make_shared<ReadOptions>();
-  auto* command = app.add_subcommand("read", "read codes from PNG, PGM and PDF files");
-  command->add_option("files", options->files, "pictures, or PDF files")->required();
-  command->add_flag("--json", options->json, "one JSON object a file");
-  command->footer(
+  auto command = app.subcommand("read", "read codes from PNG, PGM and PDF files");
+  command.option("files", options->files, "pictures, or PDF files").required();
+  command.flag("--json", options->json, "one JSON object a file");
+  command.footer(
       "One line a code: file, code, what it is, and the milliseconds its file took. Exit code 1 "
       "when "
       "a file holds no readable code of ours.");
-  command->callback([&job, options] { job = [options] { return run(*options); }; });
+  command.when_chosen([&job, options] { job = [options] { return run(*options); }; });
 }
 
 }  // namespace rackside

@@ -9,6 +9,7 @@
 #include "core/clock/system_clock.hpp"
 #include "core/clock/system_ids.hpp"
 #include "core/log/log_store.hpp"
+#include "core/options/options.hpp"
 #include "core/store/access.hpp"
 
 namespace rackside {
@@ -40,7 +41,7 @@ using Job = std::function<int()>;
 /// Exit codes: all went well; something was refused or failed; the options made no sense.
 inline constexpr int exit_well = 0;
 inline constexpr int exit_failed = 1;
-inline constexpr int exit_usage = 2;
+inline constexpr int exit_usage = CommandLine::wrong_words;
 
 /// Writes the error's sentence to stderr and gives back exit_failed.
 int say(const Error& error);

@@ -26,15 +26,15 @@ int run(Session& session, const SheetOptions& options) {
 
 }  // namespace
 
-void add_sheet_command(CLI::App& app, Session& session, Job& job) {
+void add_sheet_command(Vocabulary& app, Session& session, Job& job) {
   auto options = std::make_shared<SheetOptions>();
-  auto* command = app.add_subcommand("sheet", "labels for tubs that are in the log");
-  add_tub_options(*command, options->tubs);
-  command->add_option("--by", options->by, "who prints, for the log");
-  add_sheet_options(*command, options->print);
-  add_output_options(*command, options->print, "labels.pdf");
-  add_proof_option(*command, options->print);
-  command->callback(
+  auto command = app.subcommand("sheet", "labels for tubs that are in the log");
+  add_tub_options(command, options->tubs);
+  command.option("--by", options->by, "who prints, for the log");
+  add_sheet_options(command, options->print);
+  add_output_options(command, options->print, "labels.pdf");
+  add_proof_option(command, options->print);
+  command.when_chosen(
       [&session, &job, options] { job = [&session, options] { return run(session, *options); }; });
 }
 

@@ -19,11 +19,11 @@ int run(const Session& session, const PrintOptions& options) {
 
 }  // namespace
 
-void add_sheets_command(CLI::App& app, Session& session, Job& job) {
+void add_sheets_command(Vocabulary& app, Session& session, Job& job) {
   auto options = std::make_shared<PrintOptions>();
-  auto* command = app.add_subcommand("sheets", "list the label sheets and rolls there are");
-  add_sheets_file_option(*command, *options);
-  command->callback(
+  auto command = app.subcommand("sheets", "list the label sheets and rolls there are");
+  add_sheets_file_option(command, *options);
+  command.when_chosen(
       [&session, &job, options] { job = [&session, options] { return run(session, *options); }; });
 }
 

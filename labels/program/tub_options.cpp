@@ -30,19 +30,16 @@ Result<TubSelection> selection_from(const TubOptions& options) {
 
 }  // namespace
 
-void add_tub_options(CLI::App& command, TubOptions& options) {
-  auto* tub = command.add_option("--tub", options.tubs, "code of a tub; several may follow");
-  auto* rack = command.add_option("--rack", options.rack, "all tubs of this rack");
-  command.add_option("--shelf", options.shelf, "only this shelf of the rack")->needs(rack);
-  auto* source =
-      command.add_option("--source", options.source, "all living animals of this sac or source");
-  auto* all = command.add_flag("--all", options.all, "all tubs");
-  const std::vector<CLI::Option*> ways{tub, rack, source, all};
-  for (auto* one : ways)
-    for (auto* other : ways)
-      if (one != other) one->excludes(other);
-  command.add_flag("--not-stuck-on", options.not_stuck_on,
-                   "of these, only tubs whose label was not scanned since it was printed");
+void add_tub_options(Vocabulary& command, TubOptions& options) {
+  const auto tub = command.option("--tub", options.tubs, "code of a tub; several may follow");
+  const auto rack = command.option("--rack", options.rack, "all tubs of this rack");
+  command.option("--shelf", options.shelf, "only this shelf of the rack").needs(rack);
+  const auto source =
+      command.option("--source", options.source, "all living animals of this sac or source");
+  const auto all = command.flag("--all", options.all, "all tubs");
+  command.allow_one_of({tub, rack, source, all});
+  command.flag("--not-stuck-on", options.not_stuck_on,
+               "of these, only tubs whose label was not scanned since it was printed");
 }
 
 Result<std::vector<LabelContent>> contents_for(LogStore& log, const TubOptions& options) {

@@ -1,10 +1,10 @@
 #pragma once
 // The options that say which tubs.
 
-#include <CLI/CLI.hpp>
 #include <string>
 #include <vector>
 
+#include "core/options/options.hpp"
 #include "labels/batch/label_contents.hpp"
 #include "labels/program/session.hpp"
 
@@ -28,7 +28,7 @@ struct TubOptions {
 inline constexpr const char* which_tubs_sentence =
     "Say which tubs: --tub CODE, --rack R (and --shelf S), --source SAC, --all, or --not-stuck-on.";
 
-void add_tub_options(CLI::App& command, TubOptions& options);
+void add_tub_options(Vocabulary& command, TubOptions& options);
 
 /// What stands on the labels of these tubs. Errors: as parse_typed_code, selected_tubs, and reading
 /// the log.

@@ -34,6 +34,7 @@ const std::vector<Rule> rules{
     {"labels/", {"kiosk/", "tests/", "demo/", "SDL", "libv4l", "linux/videodev2", "sqlite3"}},
     {"kiosk/", {"tests/", "demo/", "sqlite3", "qrencode", "poppler"}},
     {"", {"sqlite3", "SQLiteCpp"}, {"core/store/", "tests/"}},
+    {"", {"CLI/"}, {"core/options/"}},
     {"", {"sodium"}, {"core/pin_file/", "tests/"}},
     {"labels/", {"qrencode"}, {"labels/symbol/"}},
     {"labels/", {"pango"}, {"labels/render/"}},
