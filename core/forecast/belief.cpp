@@ -55,7 +55,7 @@ class Enumeration {
   };
   [[nodiscard]] Turn turn_of(double moult) const {
     double length = moult - cycle_.start();
-    if (cycle_.from_arrival) length = std::max(length, std::exp(character_.length[0].mean));
+    if (cycle_.from_arrival) length = std::max(length, std::exp(character_.lengths.all[0].mean));
     return {length, std::exp(character_.habits.premoult.mean_for(std::log(length)))};
   }
   [[nodiscard]] double begins(double moult, const Turn& turn, std::size_t k) const {
@@ -108,10 +108,14 @@ class Enumeration {
     const double base =
         observed_.premoult(last) + observed_.on_its_back(cell) + unseen_.scale(index) - peak;
     double sum = 0;
+    double likelihood = 0;
+    std::size_t before = SIZE_MAX;  // of that likelihood; most lengths have it in common
     for (std::size_t k = 0; k < premoult_points.z.size(); ++k) {
       const std::size_t at = std::min(last, observed_.steps_before(begins(moult, turn, k)));
-      sum += premoult_points.weight[k] *
-             std::exp(observed_.feeding(at) - observed_.premoult(at) + base);
+      if (at != before)
+        likelihood = std::exp(observed_.feeding(at) - observed_.premoult(at) + base);
+      before = at;
+      sum += premoult_points.weight[k] * likelihood;
     }
     sum *= cell.probability * observed_.unnoticed(moult);
     const After& after = unseen_.after(index);
@@ -134,15 +138,27 @@ class Enumeration {
 
 }  // namespace
 
+namespace {
+
+Lengths lengths_of(const LevelFilter& filter, bool wide_span) {
+  Lengths lengths{filter.length(), {}};
+  if (!wide_span) return lengths;
+  const auto parts = filter.length_by_part();
+  lengths.by_part.assign(parts.begin(), parts.end());
+  return lengths;
+}
+
+}  // namespace
+
 Character fed(Character character, const MealGaps& meals) {
   if (!character.unfed) return character;
   LevelFilter filter = *character.unfed;
   filter.feed(meals);
-  character.length = filter.length();
+  character.lengths = lengths_of(filter, character.wide_span);
+  if (character.season.kept > 0)
+    character.in_season =
+        lengths_of(in_season(filter, character.season.loosened), character.wide_span);
   character.next_length = filter.next_length();
-  const auto parts = filter.length_by_part();
-  if (!character.length_by_part.empty())
-    character.length_by_part.assign(parts.begin(), parts.end());
   return character;
 }
 

@@ -12,20 +12,26 @@
 
 namespace rackside {
 
+/// How long the cycle that runs is, in days of the animal's clock.
+struct Lengths {
+  LengthMixture all;
+  std::vector<SpanPart> by_part;  // of the last moult's span, where that is wide; else empty
+};
+
 /// What has been learnt of one animal, and of its species and the collection where it is silent.
 struct Character {
-  LengthMixture length;  // of the cycle that runs, in days of `clock`
-  /// The same by the parts of the last moult's span, where that is wide; else empty.
-  std::vector<SpanPart> length_by_part;
-  LengthMixture next_length;  // of the one after it
-  /// What these come from, before the meals of the cycle that runs; it refers to the model's
+  Lengths lengths;
+  Lengths in_season;          // the same if it keeps to `season`
+  LengthMixture next_length;  // of the cycle after the one that runs
+  bool wide_span = false;     // the last moult's
+  /// What the lengths come from, before the meals of the cycle that runs; it refers to the model's
   /// numbers.
   std::optional<LevelFilter> unfed;
   Habits habits;
   GrowthClock clock;
   double unseen_share = 0;     // of moults of which nobody ever finds a sign
   double noticed_a_visit = 1;  // chance that a visit notices a shed that is found at all
-  Season season{};
+  Season season;
 };
 
 /// Its lengths had it been fed so in the cycle that runs.

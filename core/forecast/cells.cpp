@@ -34,7 +34,7 @@ double mixture_mean(const LengthMixture& mixture) {
 // Beyond it nothing worth counting is left: far in the tail of lengths, and as long again after an
 // animal that is overdue already.
 double horizon(const Character& character, const RunningCycle& cycle, double as_of) {
-  const LengthComponent& wide = character.length[1];
+  const LengthComponent& wide = character.lengths.all[1];
   const double tail = std::exp(wide.mean + 3.2 * wide.deviation);
   return std::max(character.clock.after(cycle.start(), tail),
                   as_of + (as_of - cycle.start()) / 2 + 60);
@@ -70,14 +70,14 @@ struct Beginning {
 // the forecast has no waves that are only those of the parts.
 constexpr std::size_t places_in_part = 3;
 
-std::vector<Beginning> beginnings(const Character& character, const RunningCycle& cycle) {
+std::vector<Beginning> beginnings(const Lengths& lengths, const RunningCycle& cycle) {
   const double span = cycle.start_latest - cycle.start_earliest;
-  const auto& by_part = character.length_by_part;
+  const auto& by_part = lengths.by_part;
   const std::size_t places = by_part.size() * places_in_part;
-  const double width = span / static_cast<double>(std::max<std::size_t>(1, places)) /
-                       std::exp(character.length[0].mean);
+  const double width =
+      span / static_cast<double>(std::max<std::size_t>(1, places)) / std::exp(lengths.all[0].mean);
   const double noise = width * width / 12;  // delta method
-  if (by_part.empty() || cycle.from_arrival) return {{cycle.start(), 1, noise, character.length}};
+  if (by_part.empty() || cycle.from_arrival) return {{cycle.start(), 1, noise, lengths.all}};
   std::vector<Beginning> list;
   for (std::size_t i = 0; i < places; ++i) {
     const SpanPart& part = by_part[i / places_in_part];
@@ -88,13 +88,14 @@ std::vector<Beginning> beginnings(const Character& character, const RunningCycle
   return list;
 }
 
-void weigh_by_length(Cells& cells, const Character& character, const RunningCycle& cycle) {
-  const double mean = mixture_mean(character.length);
-  for (const Beginning& beginning : beginnings(character, cycle)) {
-    double from = character.clock.between(beginning.day, cells.cells.front().from);
+void weigh_by(const Lengths& lengths, Cells& cells, const GrowthClock& clock,
+              const RunningCycle& cycle) {
+  const double mean = mixture_mean(lengths.all);
+  for (const Beginning& beginning : beginnings(lengths, cycle)) {
+    double from = clock.between(beginning.day, cells.cells.front().from);
     double below = beginning.below(from);
     for (MoultCell& cell : cells.cells) {
-      const double to = character.clock.between(beginning.day, cell.to);
+      const double to = clock.between(beginning.day, cell.to);
       const double until = beginning.below(to);
       // From an arrival on, the rest r of a cycle has density S(r) / E[length].
       cell.probability += cycle.from_arrival ? (1 - (below + until) / 2) * (to - from) / mean
@@ -103,8 +104,35 @@ void weigh_by_length(Cells& cells, const Character& character, const RunningCycl
       below = until;
     }
   }
-  for (MoultCell& cell : cells.cells)
-    cell.probability *= season_tilt(character.season, cell.middle());
+}
+
+// What the cells weigh if the animal keeps to the season: for each peak it may have, lengths
+// tilted towards it.
+void tilt(Cells& cells, const Season& season) {
+  constexpr double negligible = 1e-3;
+  const YearBell bell(season.sharpness);
+  std::vector<double> factors(cells.cells.size());
+  for (std::size_t peak = 0; peak < season_peaks; ++peak) {
+    if (season.peaks[peak] < negligible) continue;
+    double all = 1e-9;
+    for (const MoultCell& cell : cells.cells)
+      all += cell.probability * bell.at(year_part(cell.middle()), peak);
+    for (std::size_t i = 0; i < factors.size(); ++i)
+      factors[i] += season.peaks[peak] * bell.at(year_part(cells.cells[i].middle()), peak) / all;
+  }
+  for (std::size_t i = 0; i < factors.size(); ++i) cells.cells[i].probability *= factors[i];
+}
+
+void weigh(Cells& cells, const Character& character, const RunningCycle& cycle) {
+  const Season& season = character.season;
+  Cells in_season = cells;
+  weigh_by(character.lengths, cells, character.clock, cycle);
+  if (season.kept == 0) return;
+  weigh_by(character.in_season, in_season, character.clock, cycle);
+  tilt(in_season, season);
+  for (std::size_t i = 0; i < cells.cells.size(); ++i)
+    cells.cells[i].probability =
+        std::lerp(cells.cells[i].probability, in_season.cells[i].probability, season.kept);
 }
 
 }  // namespace
@@ -112,12 +140,12 @@ void weigh_by_length(Cells& cells, const Character& character, const RunningCycl
 Cells lay_cells(const Character& character, const RunningCycle& cycle, double as_of) {
   Cells cells;
   const double shortest =
-      std::min(shortest_cycle, shortest_share * std::exp(character.length[0].mean));
+      std::min(shortest_cycle, shortest_share * std::exp(character.lengths.all[0].mean));
   const double first =
       cycle.from_arrival ? cycle.start() : std::max(cycle.start_latest, cycle.start() + shortest);
   add_past(cells, first, as_of);
   add_future(cells, std::max(first, as_of), as_of, horizon(character, cycle, as_of));
-  weigh_by_length(cells, character, cycle);
+  weigh(cells, character, cycle);
   return cells;
 }
 

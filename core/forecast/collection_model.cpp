@@ -5,6 +5,7 @@
 
 #include "core/forecast/habit_fit.hpp"
 #include "core/forecast/history.hpp"
+#include "core/forecast/season_fit.hpp"
 #include "core/forecast/traces.hpp"
 
 namespace rackside {
@@ -44,8 +45,9 @@ Character CollectionModel::character_of(const Evidence& evidence) const {
   CycleHistory history = finished_cycles(evidence, character.clock);
   add_traces(history, traces_of(*this, evidence, history));
   follow(filter, history);
-  if (starts_within_a_wide_span(evidence, character.clock, std::exp(filter.expected())))
-    character.length_by_part.resize(span_parts);
+  character.wide_span =
+      starts_within_a_wide_span(evidence, character.clock, std::exp(filter.expected()));
+  character.season = season_of(*this, evidence, history);
   character.unfed = filter;
   character = fed(std::move(character), history.meals_since);
   const HabitCounts own = own_counts(*this, evidence, character.clock);
@@ -53,10 +55,6 @@ Character CollectionModel::character_of(const Evidence& evidence) const {
       updated(habits_of(evidence.species, evidence.stage), own, documented_priors(), Pool::Animal);
   character.unseen_share = levels.parameters.unseen_share;
   character.noticed_a_visit = documented_priors().cycle.noticed_a_visit;
-  if (evidence.stage == Stage::Adult) {
-    const auto own_season = species_season.find(evidence.species);
-    character.season = own_season == species_season.end() ? season : own_season->second;
-  }
   return character;
 }
 

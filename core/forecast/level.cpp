@@ -81,13 +81,25 @@ void LevelFilter::feed(const MealGaps& meals) {
   scarcity_ = (meals.gaps * seen + strength * scarcity_) / (meals.gaps + strength);
 }
 
+void LevelFilter::keep_to_a_year(double spread, double loosened) {
+  loosened_ = loosened;
+  const double year = std::log(365.25) - off_the_line(0);
+  const auto draw_near = [&](Level& level) {
+    const double gain = level.variance / (level.variance + spread * spread);
+    level.mean += gain * (year - level.mean);
+    level.variance *= 1 - gain;
+  };
+  draw_near(level_);
+  for (Held& held : std::span(held_).first(parts_)) draw_near(held.level);
+}
+
 LengthMixture LevelFilter::length_of(const Level& level, std::size_t moults) const {
   const double mean = level.mean + off_the_line(moults);
   const LevelParameters& p = *parameters_;
   double variance = level.variance;
   if (instar_) variance += p.at_instar_variance[std::min(*instar_ + moults, instars - 1)];
   // A scatter that is itself uncertain, log-normally, has this mean square.
-  const double narrow = within() * std::exp(shift_.scatter_variance);
+  const double narrow = loosened_ * within() * std::exp(shift_.scatter_variance);
   const double wide = narrow * p.wide_factor;
   return {{{1 - p.wide_share, mean, std::sqrt(variance + narrow * narrow)},
            {p.wide_share, mean + p.wide_lean, std::sqrt(variance + wide * wide)}}};

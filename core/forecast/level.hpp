@@ -7,87 +7,15 @@
 #include <array>
 #include <optional>
 #include <span>
-#include <vector>
 
-#include "core/event/details.hpp"
-#include "core/forecast/priors.hpp"
+#include "core/forecast/level_parameters.hpp"
+#include "core/forecast/logged_cycle.hpp"
 
 namespace rackside {
-
-inline constexpr std::size_t instars = 16;  // later ones are as the last
-
-/// The log of the days from meal to meal that is usual at a level.
-struct UsualMeals {
-  double log_gap = 0, with_level = 0;
-
-  [[nodiscard]] double at(double level) const { return log_gap + with_level * level; }
-};
-
-struct LevelParameters {
-  std::array<double, stages> start{};  // mean log length of the first cycle here, by stage
-  double start_spread = 0;             // between animals of one species and stage
-  double known_start_spread = 0;       // the same where the instar is known
-  double per_instar = 0;
-  double drift = 0;        // of growing animals, a moult
-  double adult_drift = 0;  // of those that came as adults
-  double pull = 0;         // the drift falls by this much for each unit of level above pull_at
-  double pull_at = 0;
-  double wander = 0;
-  double within = 0;        // of growing animals
-  double adult_within = 0;  // of those that came as adults
-  double wide_share = 0, wide_factor = 1;
-  double wide_lean = 0;  // of the log: what is out of line is rather too long than too short
-  double unseen_share = 0;
-  double food = 0;  // what scarcity of meals adds to the log length, a unit of its own logarithm
-  UsualMeals meals;
-  std::array<double, stages> instar_reference{};
-  /// What a straight drift misses at an instar that is known: some are longer than both neighbours.
-  std::array<double, instars> at_instar{};
-  std::array<double, instars> at_instar_variance{};  // for forecasts, not for the fit
-};
-
-/// How one species differs from the collection.
-struct SpeciesShift {
-  double level = 0, drift = 0;  // of growing animals
-  double adult = 0;             // what is added to `level` for those that came as adults
-  double level_variance = 0, drift_variance = 0, adult_variance = 0;
-  double scatter_variance = 0;  // of the log of the scatter that lengths are believed to have
-};
 
 struct Level {
   double mean = 0;
   double variance = 0;
-};
-
-/// The days between meals that followed each other in one cycle.
-struct MealGaps {
-  double days = 0, gaps = 0;
-};
-
-/// One stretch between two moults on record, or less where an end is missing. Bounds are of the
-/// logarithm of its length from the middle of the first moult's span; `noise` is the variance that
-/// span adds, or a part of it where it is wide.
-struct LoggedCycle {
-  enum class Start : std::uint8_t { Moult, Arrival };
-
-  double low = 0, high = 0, noise = 0;
-  Start start = Start::Moult;
-  bool running = false;    // no moult has ended it yet; only `low` is known
-  double start_width = 0;  // days of the first moult's span, where that is wide; else 0
-  bool wide_end = false;   // the span of the moult that ends it is wide
-  MealGaps meals;
-  double trace = 0;  // of a hidden moult, as core/forecast/traces.hpp has it
-};
-
-/// A span that is wide for the cycles beside it is cut into this many parts, each of which may hold
-/// the moult: a moult late in its span makes one cycle longer and the next one shorter.
-inline constexpr std::size_t span_parts = 4;
-
-struct CycleHistory {
-  Stage stage = Stage::Unknown;
-  std::optional<int> instar;
-  std::vector<LoggedCycle> cycles;
-  MealGaps meals_since;  // in the cycle after them
 };
 
 /// One way in which the length of the cycle that runs may be distributed: log length normal.
@@ -116,6 +44,10 @@ class LevelFilter {
 
   /// Takes in how often the animal is fed in the cycle at hand. `observe` does so with its cycle.
   void feed(const MealGaps& meals);
+
+  /// Takes in that the animal keeps to a season: its cycles are a year long, give or take `spread`
+  /// on the log, and scatter `loosened` times as far as they would without.
+  void keep_to_a_year(double spread, double loosened);
 
   [[nodiscard]] const Level& level() const { return level_; }
   /// The chance that the cycle observed last hid a moult that nobody saw.
@@ -182,6 +114,7 @@ class LevelFilter {
   std::size_t parts_ = 1;  // of held_ that are in use
   double hid_a_moult_ = 0;
   double rest_ = 0;
+  double loosened_ = 1;
 };
 
 /// All of `history` after one another. Returns its log likelihood.

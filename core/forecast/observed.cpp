@@ -9,18 +9,24 @@ Observed::Observed(const Character& character, const RunningCycle& cycle, double
     : character_(character), cycle_(cycle), steps_(cycle.steps) {
   premoult_.reserve(steps_.size() + 1);
   premoult_.push_back(0);
-  for (const Step& step : steps_) {
+  for (std::size_t k = 0; k < steps_.size(); ++k) {
+    const Step& step = steps_[k];
+    const double day = step.day - std::floor(steps_.front().day);
+    steps_by_day_.resize(static_cast<std::size_t>(day) + 1, k);
     premoult_.push_back(premoult_.back() + std::log(step.premoult));
     if (step.on_its_back) backs_.push_back(step.day);
   }
-  opening_.run(steps_, {cycle.start_latest, cycle.from_arrival, character.length[0].mean}, as_of,
-               character.habits);
+  opening_.run(steps_, {cycle.start_latest, cycle.from_arrival, character.lengths.all[0].mean},
+               as_of, character.habits);
 }
 
+// Asked for some ten thousand times a forecast.
 std::size_t Observed::steps_before(double day) const {
-  const auto after =
-      std::ranges::partition_point(steps_, [day](const Step& step) { return step.day < day; });
-  return static_cast<std::size_t>(after - steps_.begin());
+  if (steps_.empty() || day <= steps_.front().day) return 0;
+  if (day > steps_.back().day) return steps_.size();
+  std::size_t step = steps_by_day_[static_cast<std::size_t>(day - std::floor(steps_.front().day))];
+  while (steps_[step].day < day) ++step;
+  return step;
 }
 
 double Observed::on_its_back(const MoultCell& moult) const {

@@ -36,7 +36,8 @@ class Observed {
   const RunningCycle& cycle_;
   std::span<const Step> steps_;
   std::vector<double> premoult_;
-  std::vector<double> backs_;  // days on which it lay on its back
+  std::vector<std::size_t> steps_by_day_;  // before each day from that of the first step on
+  std::vector<double> backs_;              // days on which it lay on its back
   Opening opening_;
 };
 

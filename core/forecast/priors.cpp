@@ -136,8 +136,8 @@ Priors read_priors() {
           .unsettled_offer = read_offer(offer["unsettled"]),
           .sign = read_signs(at("sign")),
           .warmth = read_warmth(at("warmth")),
-          .season = {number(at("season"), "spread"), number(at("season"), "at_least"),
-                     number(at("season"), "wave")}};
+          .season = {number(at("season"), "odds"), number(at("season"), "grown_cycle"),
+                     number(at("season"), "year_spread"), number(at("season"), "wave")}};
 }
 
 }  // namespace

@@ -72,7 +72,7 @@ struct WarmthPriors {
 };
 
 struct SeasonPriors {
-  double spread = 0, at_least = 0, wave = 0;
+  double odds = 0, grown_cycle = 0, year_spread = 0, wave = 0;
 };
 
 struct Priors {

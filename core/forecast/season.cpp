@@ -5,18 +5,21 @@
 
 namespace rackside {
 
-YearWaves year_waves(double day) {
-  const double angle = 2 * std::numbers::pi * day / 365.25;
-  return {std::cos(angle), std::sin(angle), std::cos(2 * angle), std::sin(2 * angle)};
+std::size_t year_part(double day) {
+  const double years = day / 365.25;
+  const auto part = static_cast<std::size_t>((years - std::floor(years)) * year_parts);
+  return part % year_parts;
 }
 
-double season_tilt(const Season& season, const YearWaves& waves) {
-  return std::exp(season[0] * waves[0] + season[1] * waves[1] + season[2] * waves[2] +
-                  season[3] * waves[3]);
+LevelFilter in_season(LevelFilter filter, double loosened) {
+  filter.keep_to_a_year(documented_priors().season.year_spread, loosened);
+  return filter;
 }
 
-double season_tilt(const Season& season, double day) {
-  return season == Season{} ? 1 : season_tilt(season, year_waves(day));
+YearBell::YearBell(double sharpness) {
+  for (std::size_t part = 0; part < year_parts; ++part)
+    height_[part] = std::exp(
+        sharpness * (std::cos(2 * std::numbers::pi * static_cast<double>(part) / year_parts) - 1));
 }
 
 }  // namespace rackside

@@ -1,108 +1,134 @@
 #include "core/forecast/season_fit.hpp"
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
 #include <vector>
 
-#include "core/forecast/history.hpp"
-#include "core/forecast/maximise.hpp"
+#include "core/forecast/grown_moults.hpp"
+#include "core/forecast/peak_belief.hpp"
 
 namespace rackside {
 namespace {
 
-// A moult on record, and the days on which it might as well have been, going by lengths alone.
-struct Choice {
-  YearWaves moult{};
-  std::vector<YearWaves> days;
-  std::vector<double> weights;  // sum 1
+constexpr std::array sharpnesses{1.0, 2.0, 4.0, 7.0, 12.0};
+constexpr std::array shares{0.6, 0.95};  // of grown animals that keep to it
+
+using BySpecies = std::map<std::string, std::vector<std::vector<GrownMoult>>>;
+
+double log_sum(double a, double b) {
+  const double high = std::max(a, b);
+  if (high == -HUGE_VAL) return high;
+  return high + std::log(std::exp(a - high) + std::exp(b - high));
+}
+
+struct Tried {
+  double sharpness, share;
+  std::size_t loosening;
 };
 
-constexpr int points = 25;
-constexpr double reach = 3;
-
-Choice choice_of(const LengthComponent& length, double hidden, const MoultSpan& last,
-                 const MoultSpan& moult, const GrowthClock& clock) {
-  Choice choice{.moult = year_waves(moult.middle())};
-  double sum = 0;
-  for (int i = 0; i < points; ++i) {
-    const double z = reach * (2.0 * i / (points - 1) - 1);
-    choice.days.push_back(
-        year_waves(clock.after(last.middle(), std::exp(length.mean + length.deviation * z))));
-    choice.weights.push_back(std::exp(-z * z / 2));
-    sum += choice.weights.back();
+// The log likelihood of a species' moults for each peak, to which every animal keeps or does not.
+PeakWeights log_likelihoods(const std::vector<std::vector<GrownMoult>>& animals,
+                            const YearBell& bell, const Tried& tried) {
+  const double keeps = std::log(tried.share);
+  const double does_not = std::log(1 - tried.share);
+  PeakWeights sums{};
+  for (const std::vector<GrownMoult>& moults : animals) {
+    const Explained logs = explain(moults, bell, tried.loosening);
+    for (std::size_t peak = 0; peak < season_peaks; ++peak)
+      sums[peak] += log_sum(keeps + logs.by_peak[peak], does_not + logs.by_lengths);
   }
-  for (double& weight : choice.weights) weight /= sum;
-  if (hidden > 0.5) choice.days.clear();
-  return choice;
+  return sums;
 }
 
-void add_choices(std::vector<Choice>& choices, const CollectionModel& model,
-                 const Evidence& animal) {
-  const GrowthClock clock = model.clock_of(animal);
-  const CycleHistory history = finished_cycles(animal, clock);
-  LevelFilter filter = model.levels.filter(animal.species, animal.stage, animal.instar);
-  for (std::size_t i = 0; i < history.cycles.size(); ++i) {
-    LevelFilter fed = filter;
-    fed.feed(history.cycles[i].meals);
-    const LengthComponent length = fed.length()[0];
-    filter.observe(history.cycles[i]);
-    if (i == 0) continue;
-    Choice choice =
-        choice_of(length, filter.hid_a_moult(), animal.moults[i - 1], animal.moults[i], clock);
-    if (!choice.days.empty()) choices.push_back(std::move(choice));
+// Each species has its own peak, more likely where others have theirs.
+struct Seasons {
+  Season shared;  // its peaks: those of a species of which no moult is known
+  std::map<std::string, PeakWeights> peaks;
+  double log_evidence = 0;
+};
+
+Seasons fit(const BySpecies& moults, const Tried& tried) {
+  constexpr int turns = 3;
+  const YearBell bell(tried.sharpness);
+  std::map<std::string, PeakWeights> likelihoods;
+  Seasons seasons{.shared = {tried.sharpness, tried.share, season_loosenings[tried.loosening], {}},
+                  .peaks = {}};
+  // One species after another, each foretold by those before it: that is evidence for all together.
+  for (const auto& [species, animals] : moults) {
+    likelihoods[species] = log_likelihoods(animals, bell, tried);
+    const PeakBelief posterior =
+        peaks_given(likelihoods[species], peaks_of_others(seasons.peaks, species));
+    seasons.log_evidence += posterior.log_evidence;
+    seasons.peaks[species] = posterior.peaks;
   }
+  for (int turn = 0; turn < turns; ++turn)
+    for (const auto& [species, likelihood] : likelihoods)
+      seasons.peaks[species] =
+          peaks_given(likelihood, peaks_of_others(seasons.peaks, species)).peaks;
+  seasons.shared.peaks = peaks_of_others(seasons.peaks, {});
+  return seasons;
 }
 
-double log_likelihood(const std::vector<Choice>& choices, const Season& season) {
-  double sum = 0;
-  for (const Choice& choice : choices) {
-    double all = 0;
-    for (std::size_t i = 0; i < choice.days.size(); ++i)
-      all += choice.weights[i] * season_tilt(season, choice.days[i]);
-    sum += std::log(season_tilt(season, choice.moult) / all);
-  }
-  return sum;
-}
-
-// None unless it explains clearly more than `middle` does.
-Season fit(const std::vector<Choice>& choices, const Season& middle, const SeasonPriors& priors) {
-  const double spread = priors.spread;
-  const Objective objective = [&](const std::vector<double>& at) {
-    Season season{};
-    double penalty = 0;
-    for (std::size_t i = 0; i < season.size(); ++i) {
-      season[i] = at[i];
-      // The half-year's wave is there to sharpen the year's, and is held back more.
-      const double z = (at[i] - middle[i]) / (i < 2 ? spread : spread / 2);
-      penalty += z * z / 2;
-    }
-    return log_likelihood(choices, season) - penalty;
-  };
-  const auto at = maximise(objective, {middle.begin(), middle.end()},
-                           {.most_steps = 25, .tolerance = 1e-3, .step = 1e-4});
-  const Season season{at[0], at[1], at[2], at[3]};
-  const double gained = log_likelihood(choices, season) - log_likelihood(choices, middle);
-  return gained >= priors.at_least ? season : middle;
+// All that is tried at these sharpnesses: the best of it, with the evidence of the mean, which
+// does not grow with how much was tried.
+Seasons fit_all(const BySpecies& moults, std::span<const double> tried) {
+  Seasons best;
+  double best_evidence = -HUGE_VAL;
+  double sum = -HUGE_VAL;
+  double count = 0;
+  for (const double sharpness : tried)
+    for (std::size_t loosening = 0; loosening < season_loosenings.size(); ++loosening)
+      for (const double share : shares) {
+        Seasons seasons = fit(moults, {sharpness, share, loosening});
+        sum = log_sum(sum, seasons.log_evidence);
+        ++count;
+        if (seasons.log_evidence <= best_evidence) continue;
+        best_evidence = seasons.log_evidence;
+        best = std::move(seasons);
+      }
+  best.log_evidence = sum - std::log(count);
+  return best;
 }
 
 }  // namespace
 
 void learn_seasons(CollectionModel& model, std::span<const Evidence* const> sample) {
-  std::map<std::string, std::vector<Choice>> by_species;
-  std::vector<Choice> all;
+  constexpr double negligible = 0.02;
+  BySpecies moults;
   for (const Evidence* animal : sample) {
-    if (animal->stage != Stage::Adult) continue;
-    add_choices(by_species[animal->species], model, *animal);
+    const CycleHistory history = finished_cycles(*animal, model.clock_of(*animal));
+    GrownMoults grown = grown_moults(model, *animal, history);
+    if (!grown.moults.empty()) moults[animal->species].push_back(std::move(grown.moults));
   }
-  for (const auto& [species, choices] : by_species)
-    all.insert(all.end(), choices.begin(), choices.end());
-  const SeasonPriors& priors = documented_priors().season;
   model.season = {};
-  model.species_season.clear();
-  if (all.empty()) return;
-  model.season = fit(all, {}, priors);
-  for (const auto& [species, choices] : by_species)
-    model.species_season[species] = fit(choices, model.season, priors);
+  model.species_peaks.clear();
+  if (moults.empty()) return;
+  // That cycles are near a year is no season yet.
+  const double none = fit_all(moults, std::array{0.0}).log_evidence;
+  Seasons seasons = fit_all(moults, sharpnesses);
+  const double odds = documented_priors().season.odds * std::exp(seasons.log_evidence - none);
+  seasons.shared.kept *= odds / (1 + odds);
+  if (seasons.shared.kept < negligible) return;
+  model.season = seasons.shared;
+  model.species_peaks = std::move(seasons.peaks);
+}
+
+Season season_of(const CollectionModel& model, const Evidence& evidence,
+                 const CycleHistory& history) {
+  Season season = model.season;
+  if (season.kept == 0) return season;
+  if (const auto own = model.species_peaks.find(evidence.species); own != model.species_peaks.end())
+    season.peaks = own->second;
+  const GrownMoults grown = grown_moults(model, evidence, history);
+  const auto loosened = std::ranges::find(season_loosenings, season.loosened);
+  const Explained logs = explain(grown.moults, YearBell(season.sharpness),
+                                 static_cast<std::size_t>(loosened - season_loosenings.begin()));
+  const double does_not = std::log(1 - season.kept) + logs.by_lengths;
+  const double keeps = std::log(season.kept) + peaks_given(logs.by_peak, season.peaks).log_evidence;
+  season.kept = grown.now ? std::exp(keeps - log_sum(keeps, does_not)) : 0;
+  return season;
 }
 
 }  // namespace rackside

@@ -1,14 +1,21 @@
 #pragma once
-// Whether adults of this collection moult at a season, and at which.
+// Whether grown animals of this collection moult at a season, and at which.
 
 #include <span>
 
 #include "core/forecast/collection_model.hpp"
+#include "core/forecast/history.hpp"
 
 namespace rackside {
 
-/// Fills in `model.season` and `model.species_season`: a tilt of each day's chance by the season,
-/// by conditional likelihood given the lengths, shrunk to none (MODEL.md, "Seasons").
+/// Fills in `model.season` and `model.species_peaks`: a bell around one time of the year for each
+/// species, as sharp for all, by likelihood beside lengths alone; none where it does not explain
+/// clearly more (MODEL.md, "Season").
 void learn_seasons(CollectionModel& model, std::span<const Evidence* const> sample);
+
+/// The season of one animal: at its species' time, and as likely as its own moults have it. Kept
+/// with chance 0 where its cycles are not yet those of a grown animal.
+[[nodiscard]] Season season_of(const CollectionModel& model, const Evidence& evidence,
+                               const CycleHistory& history);
 
 }  // namespace rackside

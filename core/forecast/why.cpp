@@ -47,7 +47,7 @@ std::vector<ObservationGroup> promising_groups(const RunningCycle& cycle,
 Reason last_moult(const Evidence& evidence, const Character& character, RunningCycle cycle,
                   double odds, double now) {
   const MoultSpan& moult = evidence.moults.back();
-  const LengthComponent& usual = character.length[0];
+  const LengthComponent& usual = character.lengths.all[0];
   const auto in_days = [&](double log_length) {
     return character.clock.after(moult.middle(), std::exp(log_length)) - moult.middle();
   };

@@ -1,11 +1,15 @@
 // How good forecasts are in invented worlds, beside an oracle that knows each of them and every
 // animal's nature, and one that knows the animals by their past: the figures of
-// core/forecast/MODEL.md. Called with a number of animals, then with one seed or several.
+// core/forecast/MODEL.md. Called with a number of animals, then with one seed or several, and with
+// names of worlds where not all are wanted.
 
+#include <algorithm>
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
-#include <map>
+#include <span>
+#include <string>
+#include <vector>
 
 #include "tests/core/forecast/judge.hpp"
 
@@ -44,28 +48,36 @@ struct Sums {
 int main(int count, char** arguments) {
   if (count < 3) return EXIT_FAILURE;
   const int animals = std::atoi(arguments[1]);
+  std::vector<std::uint64_t> seeds;
+  std::vector<std::string> names;
+  for (const std::string word : std::span(arguments, static_cast<std::size_t>(count)).subspan(2)) {
+    const bool number = std::ranges::all_of(word, [](char c) { return c >= '0' && c <= '9'; });
+    if (number)
+      seeds.push_back(std::stoull(word));
+    else
+      names.push_back(word);
+  }
   std::printf(
       "%d animals: CRPS and Brier, each against the oracle that knows natures and against the "
       "one that knows the past; 90 %% ranges, those of the two oracles\n",
       animals);
   Sums all;
-  double log_crps = 0, log_past_crps = 0;
+  double log_crps = 0, log_past_crps = 0, worlds_tried = 0;
   for (const World& world : worlds()) {
+    if (!names.empty() && std::ranges::find(names, world.name) == names.end()) continue;
     Sums sums;
-    for (int i = 2; i < count; ++i) {
-      const Verdict verdict = judge(world, {.animals = animals,
-                                            .dates = 2,
-                                            .seed = std::strtoull(arguments[i], nullptr, 10),
-                                            .paths = 700});
+    for (const std::uint64_t seed : seeds) {
+      const Verdict verdict =
+          judge(world, {.animals = animals, .dates = 2, .seed = seed, .paths = 700});
       sums.add(verdict);
       all.add(verdict);
     }
+    ++worlds_tried;
     log_crps += std::log(sums.crps / sums.oracle_crps);
     log_past_crps += std::log(sums.crps / sums.past_crps);
     sums.print(world.name.c_str());
   }
   all.print("all days together");
-  const auto n = static_cast<double>(worlds().size());
-  std::printf("mean of the worlds' CRPS ratios %.3f and %.3f\n", std::exp(log_crps / n),
-              std::exp(log_past_crps / n));
+  std::printf("mean of the worlds' CRPS ratios %.3f and %.3f\n", std::exp(log_crps / worlds_tried),
+              std::exp(log_past_crps / worlds_tried));
 }

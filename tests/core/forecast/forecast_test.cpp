@@ -188,8 +188,7 @@ TEST_CASE("reasons leave their days to be written as the keeper reads dates") {
 TEST_CASE("the remaining time of a cycle that has lasted so long is the conditional one") {
   // lognormal(4, 0.3) given T > 60: median 71.18384933, P(within 7) 0.34270675. Computed.
   Character character;
-  character.length = {{{1, 4, 0.3}, {0, 4, 0.3}}};
-  character.next_length = character.length;
+  character.lengths.all = character.next_length = {{{1, 4, 0.3}, {0, 4, 0.3}}};
   character.habits = prior_habits(documented_priors(), {}, Stage::Juvenile);
   RunningCycle cycle{.start_earliest = 0, .start_latest = 0};
   for (double day = 1; day < 60; day += 1) cycle.visits.push_back(day);

@@ -1,7 +1,6 @@
 #include "tests/core/forecast/judge.hpp"
 
 #include <cmath>
-#include <cstdlib>
 
 #include "core/backtest/scores.hpp"
 #include "core/forecast/collection_model.hpp"
@@ -63,14 +62,6 @@ struct Scored {
     sum.oracle_in_nine_tenths += inside(best[0], best[18], truth);
     sum.mean_unseen += told.p_moulted_unseen;
     sum.truly_unseen += truth < 0;
-    if (std::getenv("RACKSIDE_SHOW"))
-      std::printf(
-          "%s m=%zu obs=%zu truth %.0f told [%.0f %.0f %.0f] best [%.0f %.0f %.0f] p %.2f/%.2f "
-          "(%.0f) unseen %.2f crps %.1f/%.1f\n",
-          evidence.key.c_str(), evidence.moults.size(), evidence.observations.size(), truth,
-          told.next_moult[0], told.next_moult[9], told.next_moult[18], best[0], best[9], best[18],
-          told.p_premoult, oracle.p_premoult, premoult, told.p_moulted_unseen,
-          crps_by_quantiles(told.next_moult, truth), crps_by_quantiles(best, truth));
   }
 };
 
@@ -93,26 +84,6 @@ Verdict judge(const World& world, const Trial& trial) {
     const CollectionModel model = learn(evidence, as_of);
     for (std::size_t i = 0; i < evidence.size(); ++i)
       scored.score(model, *whose[i], evidence[i], as_of);
-    if (std::getenv("RACKSIDE_SHOW")) {
-      const auto& p = model.levels.parameters;
-      const Habits h = model.habits_of("Inventa prima", Stage::Juvenile);
-      std::printf(
-          "start %.2f %.2f %.2f spread %.2f drift %.3f adult %.3f pull %.3f wander %.3f within "
-          "%.3f wide %.3f unseen %.3f food %.3f | refuse h %.2f f %.2f fast %.2f pre %.2f; fast "
-          "%.5f %.4f; "
-          "premoult %.1f slope %.2f sd %.2f; hard %.1f; season %.2f %.2f warmth %.0f\n",
-          std::exp(p.start[1]), std::exp(p.start[2]), std::exp(p.start[3]), p.start_spread, p.drift,
-          p.adult_drift, p.pull, p.wander, p.within, p.wide_share, p.unseen_share, p.food,
-          h.offer[0][1], h.offer[1][1], h.offer[2][1], h.offer[3][1], h.fast_start, h.fast_end,
-          std::exp(h.premoult.log_median), h.premoult.with_cycle, h.premoult.spread,
-          std::exp(h.hardening.log_median), model.season[0], model.season[1],
-          model.warmth_threshold.value_or(-1));
-      for (std::size_t s = 0; s < 8; ++s)
-        std::printf("  %s: %.3f/%.3f %.3f/%.3f %.3f/%.3f %.3f/%.3f\n",
-                    std::string(sign_word(all_signs[s])).c_str(), h.sign[0][0][s], h.sign[1][0][s],
-                    h.sign[0][1][s], h.sign[1][1][s], h.sign[0][2][s], h.sign[1][2][s],
-                    h.sign[0][3][s], h.sign[1][3][s]);
-    }
   }
   Verdict verdict = scored.sum;
   for (double Verdict::*part :

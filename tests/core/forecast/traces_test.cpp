@@ -32,7 +32,7 @@ double trace(const Evidence& animal) {
 }
 
 double next_length(const Evidence& animal) {
-  return std::exp(untaught_model().character_of(animal).length[0].mean);
+  return std::exp(untaught_model().character_of(animal).lengths.all[0].mean);
 }
 
 }  // namespace

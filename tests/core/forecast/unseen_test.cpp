@@ -116,7 +116,7 @@ class Histories {
     Phases sum;
     for (std::size_t k = 0; k < lengths.z.size(); ++k) {
       const double turn = moult - premoult_days(lengths.z[k], moult - cycle_.start());
-      Phases part = open(cycle_.start(), character_.length[0].mean, -1, turn);
+      Phases part = open(cycle_.start(), character_.lengths.all[0].mean, -1, turn);
       if (turn <= now_) part.premoult = part.all *= in_premoult(turn, now_ + 1);
       sum.add(part, lengths.weight[k]);
     }
@@ -128,7 +128,7 @@ class Histories {
     Phases sum;
     for (std::size_t k = 0; k < lengths.z.size(); ++k) {
       const double turn = moult - premoult_days(lengths.z[k], moult - cycle_.start());
-      const double before = open(cycle_.start(), character_.length[0].mean, -1, turn).all *
+      const double before = open(cycle_.start(), character_.lengths.all[0].mean, -1, turn).all *
                             in_premoult(turn, moult) * unnoticed(moult);
       sum.add(after_[cell], lengths.weight[k] * before);
     }
@@ -176,7 +176,7 @@ class Histories {
 
 Character short_lived() {
   Character character;
-  character.length = {{{0.9, std::log(22), 0.5}, {0.1, std::log(22), 0.9}}};
+  character.lengths.all = {{{0.9, std::log(22), 0.5}, {0.1, std::log(22), 0.9}}};
   character.next_length = {{{0.9, std::log(15), 0.3}, {0.1, std::log(15), 0.8}}};
   character.habits = prior_habits(documented_priors(), {}, Stage::Juvenile);
   character.habits.premoult.log_median = std::log(5);

@@ -72,10 +72,10 @@ TEST_CASE("an early end in a wide span goes with a low level, a late one with a 
 
 TEST_CASE("the next moult after a wide span is as over all days on which the last may have been") {
   Character character;
-  character.length = {{{1, std::log(usual), within}, {0, std::log(usual), within}}};
-  character.next_length = character.length;
+  const LengthMixture length{{{1, std::log(usual), within}, {0, std::log(usual), within}}};
+  character.lengths.all = character.next_length = length;
   character.habits = prior_habits(documented_priors(), {}, Stage::Juvenile);
-  character.length_by_part.assign(span_parts, {1.0 / span_parts, character.length});
+  character.lengths.by_part.assign(span_parts, {1.0 / span_parts, length});
   RunningCycle cycle{.start_earliest = -8, .start_latest = 0};
   const Belief belief = believe(character, cycle, 0);
   double before = 0, all = 0;  // of the median, over all days of the span
