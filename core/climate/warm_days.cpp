@@ -1,6 +1,17 @@
 #include "core/climate/warm_days.hpp"
 
+#include <ranges>
+
 namespace rackside {
+namespace {
+
+Celsius mean_of(const WarmDays::Readings& readings) {
+  double sum = 0;
+  for (const Celsius& read : std::views::values(readings)) sum += read.value;
+  return Celsius{sum / static_cast<double>(readings.size())};
+}
+
+}  // namespace
 
 std::vector<WarmDay> WarmDays::at(std::string_view rack, Day since) const {
   std::map<Day, Readings> days;
@@ -9,16 +20,21 @@ std::vector<WarmDay> WarmDays::at(std::string_view rack, Day since) const {
     if (const auto found = racks.find(place); found != racks.end())
       days.insert(found->second.lower_bound(since), found->second.end());
   std::vector<WarmDay> list;
-  for (const auto& [day, read] : days) list.push_back({day, Celsius{read.sum / read.count}});
+  for (const auto& [day, read] : days) list.push_back({day, mean_of(read)});
   return list;
 }
 
 void apply(WarmDays& days, const Event& event) {
   const auto* read = std::get_if<TemperatureRead>(&event.details);
   if (event.animal || !read) return;
-  WarmDays::Readings& day = days.racks[read->rack][event.when.moment.day()];
-  day.sum += read->temperature.value;
-  ++day.count;
+  days.racks[read->rack][event.when.moment.day()].emplace(event.id, read->temperature);
+}
+
+void forget(WarmDays& days, const EventId& event) {
+  for (auto& by_day : std::views::values(days.racks)) {
+    for (WarmDays::Readings& day : std::views::values(by_day)) day.erase(event);
+    std::erase_if(by_day, [](const auto& day) { return day.second.empty(); });
+  }
 }
 
 }  // namespace rackside

@@ -18,11 +18,8 @@ struct WarmDay {
 };
 
 struct WarmDays {
-  struct Readings {
-    double sum = 0;  // C
-    int count = 0;
-    bool operator==(const Readings&) const = default;
-  };
+  // By event, so that one that is taken back can go.
+  using Readings = std::map<EventId, Celsius>;
   std::map<std::string, std::map<Day, Readings>, std::less<>> racks;  // "" is the room as a whole
 
   /// From `since` on, in order; days without a reading are left out. Each day from the rack where
@@ -35,5 +32,8 @@ struct WarmDays {
 /// Brings `days` up to date with one standing event; readings inside one animal's tub change
 /// nothing.
 void apply(WarmDays& days, const Event& event);
+
+/// Drops a reading that was taken back.
+void forget(WarmDays& days, const EventId& event);
 
 }  // namespace rackside

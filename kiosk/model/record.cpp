@@ -49,8 +49,10 @@ bool changes_air(Model& model, const Event& event) {
   const AirDays before = model.air;
   apply(model.air, event);
   apply(model.warmth, event);
-  if (const auto* retracted = std::get_if<Retracted>(&event.details))
+  if (const auto* retracted = std::get_if<Retracted>(&event.details)) {
     forget(model.air, retracted->target);
+    forget(model.warmth, retracted->target);
+  }
   if (model.air == before) return false;
   model.climate = climate_of(model.air);
   return true;

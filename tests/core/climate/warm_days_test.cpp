@@ -40,3 +40,11 @@ TEST_CASE("what was read inside a tub says nothing about the room") {
   apply(days, make_event(1, 1, animal_number(1), TemperatureRead{Celsius{30}, "A"}));
   CHECK(days.racks.empty());
 }
+
+TEST_CASE("a reading that is taken back no longer counts in its day") {
+  auto days = read({{1, 20, ""}, {9, 26, ""}, {25, 24, ""}});
+  forget(days, event_number(2));
+  CHECK(days.at("A", day(0)) == std::vector<WarmDay>{{day(0), Celsius{20}}, {day(1), Celsius{24}}});
+  forget(days, event_number(1));
+  CHECK(days.at("A", day(0)) == std::vector<WarmDay>{{day(1), Celsius{24}}});
+}

@@ -66,6 +66,19 @@ TEST_CASE("no text leaves its place or the panel") {
   CHECK(broken.str().empty());
 }
 
+TEST_CASE("no line is finer than the panel shows") {
+  // One with thousands of points, for a moult that may be years off, takes half a second to draw.
+  std::ostringstream broken;
+  everywhere([&](const Scene& scene, const Panel& panel, const std::string& where) {
+    for (const Item& item : scene.items)
+      if (const auto* path = std::get_if<Path>(&item))
+        if (path->points.size() > static_cast<std::size_t>(panel.width))
+          broken << where << ": a line of " << path->points.size() << " points\n";
+  });
+  INFO(broken.str());
+  CHECK(broken.str().empty());
+}
+
 TEST_CASE("what happened and what to do about it is told to its end") {
   constexpr std::string_view ellipsis = "…";
   std::ostringstream broken;

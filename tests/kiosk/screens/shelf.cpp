@@ -32,14 +32,15 @@ Forecast some_forecast(AnimalId animal, Instant as_of) {
   return forecast;
 }
 
-MoultDensity some_density() {
+MoultDensity some_density(int days) {
   MoultDensity density{.first_day = 0,
                        .a_day = {},
-                       .median = 18,
-                       .half = {12, 26},
-                       .nine_tenths = {4, 44},
+                       .median = 0.3 * days,
+                       .half = {0.2 * days, 0.43 * days},
+                       .nine_tenths = {0.07 * days, 0.73 * days},
                        .moults = {}};
-  for (int day = 0; day < 60; ++day) density.a_day.push_back(day * (60 - day) / 36000.0);
+  for (int day = 0; day < days; ++day)
+    density.a_day.push_back(6.0 * day * (days - day) / days / days / days);
   return density;
 }
 
@@ -59,13 +60,13 @@ Model Shelf::show(ScreenName screen) {
   return kiosk.model();
 }
 
-void Shelf::open_with_forecast() {
+void Shelf::open_with_forecast(int days_ahead) {
   kiosk.scans(first);
   // The phase decides the tiles when the tub is opened, so it is opened again.
   const Forecast forecast = some_forecast(kiosk.animal_of(first), kiosk.clock.now().utc);
-  kiosk.does(kiosk::ForecastReady{forecast, some_density()});
+  kiosk.does(kiosk::ForecastReady{forecast, some_density(days_ahead)});
   kiosk.scans(first);
-  kiosk.does(kiosk::ForecastReady{forecast, some_density()});
+  kiosk.does(kiosk::ForecastReady{forecast, some_density(days_ahead)});
 }
 
 Staff::Staff() {

@@ -15,8 +15,8 @@ struct Shelf {
 
   Shelf();
   kiosk::Model show(kiosk::ScreenName screen);
-  /// The first tub, in premoult, with much to say about its next moult.
-  void open_with_forecast();
+  /// The first tub, in premoult, with much to say about its next moult, which may be that far off.
+  void open_with_forecast(int days_ahead = 60);
 };
 
 /// With two keepers, many assistants, long names, one whose time is over.

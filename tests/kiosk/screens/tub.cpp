@@ -18,6 +18,12 @@ std::vector<Situation> tub_situations() {
          shelf.open_with_forecast();
          return shelf.kiosk.model();
        }},
+      {"tub_years_ahead",
+       [] {
+         Shelf shelf;
+         shelf.open_with_forecast(6000);
+         return shelf.kiosk.model();
+       }},
       {"tub_warmth",
        [] {
          Shelf shelf;
