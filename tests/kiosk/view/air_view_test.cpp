@@ -63,7 +63,10 @@ TEST_CASE("a reading that was taken back leaves the one before it") {
   enter(kiosk, NumberOf::Temperature, "A", "24");
   enter(kiosk, NumberOf::Temperature, "A", "42");
   CHECK(view_air(kiosk.model())[1].temperature.reading == "42.0 °C");
+  const auto warmth = [&] { return kiosk.model().warmth.at("A", {}).back().mean; };
+  CHECK(warmth() == Celsius{33});
   kiosk.does(kiosk::Record{Action::Undo});
+  CHECK(warmth() == Celsius{24});
   CHECK(view_air(kiosk.model())[1].temperature.reading == "24.0 °C");
   CHECK(kiosk.model().climate.at("A").temperature->value == Celsius{24});
   kiosk.start();
