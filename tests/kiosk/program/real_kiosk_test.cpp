@@ -184,7 +184,7 @@ TEST_CASE("a printed label held before the camera opens its tub") {
   // The label as a camera sees it, its symbol in the middle; moved into the folder whole, as a
   // camera program would leave it there.
   const auto frame = desk->folder() / "frame.png";
-  REQUIRE(run({"convert", picture.string(), "-gravity", "West", "-crop", "150x150+0+0", "+repage",
+  REQUIRE(run({"convert", picture.string(), "-gravity", "West", "-crop", "225x225+0+0", "+repage",
                "-gravity", "Center", "-background", "white", "-extent", "640x480", frame.string()},
               said) == 0);
   std::filesystem::rename(frame, desk->folder() / "frames" / "1.png");
