@@ -108,6 +108,20 @@ void Composer::fitted(Box& box, std::string_view words, Face face, double larges
   paragraph(box, words, fitting(words, face, largest, least, most, box.width), most, ink);
 }
 
+void Composer::filling(Box box, std::string_view words, Face face, double largest, double least) {
+  constexpr double step = 0.2;
+  const auto lines_in = [&](Style style) {
+    return static_cast<std::size_t>(box.height / line_height(style));
+  };
+  double capital = largest;
+  Style chosen = style_with_capital(capital, face, panel_, metrics_);
+  while (capital > least && broken(words, chosen, box.width).size() > lines_in(chosen)) {
+    capital = std::max(least, capital - step);
+    chosen = style_with_capital(capital, face, panel_, metrics_);
+  }
+  paragraph(box, words, chosen, lines_in(chosen));
+}
+
 std::vector<std::string> Composer::broken(std::string_view words, Style style, double width) const {
   std::vector<std::string> lines;
   std::string line;

@@ -54,6 +54,9 @@ class Composer {
   /// As paragraph, in the style that `fitting` finds.
   void fitted(Box& box, std::string_view words, Face face, double largest, double least,
               std::size_t most, Ink ink = Ink::Text);
+  /// As paragraph, in the largest style from `largest` down to `least` in which all of the words
+  /// find room in `box`.
+  void filling(Box box, std::string_view words, Face face, double largest, double least);
   [[nodiscard]] std::vector<std::string> broken(std::string_view words, Style style,
                                                 double width) const;
 
