@@ -46,7 +46,7 @@ void saved_line(Composer& composer, Box box, const TubView& view) {
   composer.rule(box, Ink::Text);
   box.take_top(composer.mm(1));
   if (view.notice)
-    composer.fitted(box, view.notice->sentence, Face::Bold, 3.8, 2.6, 3);
+    composer.fitted(box, view.notice->sentence, Face::Bold, 3.8, 2.6, 4);
   else
     composer.paragraph(box, "Saving ...", words, 1, Ink::Soft);
 }
