@@ -92,11 +92,15 @@ void Composer::paragraph(Box& box, std::string_view words, Style style, std::siz
 }
 
 Style Composer::fitting(std::string_view words, Face face, double largest, double least,
-                        std::size_t most, double width) const {
+                        std::size_t most, const Box& box) const {
   constexpr double step = 0.4;
+  const auto holds = [&](Style style) {
+    const std::size_t lines = broken(words, style, box.width).size();
+    return lines <= most && static_cast<double>(lines) * line_height(style) <= box.height;
+  };
   double capital = largest;
   Style chosen = style_with_capital(capital, face, panel_, metrics_);
-  while (capital > least && broken(words, chosen, width).size() > most) {
+  while (capital > least && !holds(chosen)) {
     capital = std::max(least, capital - step);
     chosen = style_with_capital(capital, face, panel_, metrics_);
   }
@@ -105,21 +109,7 @@ Style Composer::fitting(std::string_view words, Face face, double largest, doubl
 
 void Composer::fitted(Box& box, std::string_view words, Face face, double largest, double least,
                       std::size_t most, Ink ink) {
-  paragraph(box, words, fitting(words, face, largest, least, most, box.width), most, ink);
-}
-
-void Composer::filling(Box box, std::string_view words, Face face, double largest, double least) {
-  constexpr double step = 0.2;
-  const auto lines_in = [&](Style style) {
-    return static_cast<std::size_t>(box.height / line_height(style));
-  };
-  double capital = largest;
-  Style chosen = style_with_capital(capital, face, panel_, metrics_);
-  while (capital > least && broken(words, chosen, box.width).size() > lines_in(chosen)) {
-    capital = std::max(least, capital - step);
-    chosen = style_with_capital(capital, face, panel_, metrics_);
-  }
-  paragraph(box, words, chosen, lines_in(chosen));
+  paragraph(box, words, fitting(words, face, largest, least, most, box), most, ink);
 }
 
 std::vector<std::string> Composer::broken(std::string_view words, Style style, double width) const {

@@ -48,15 +48,12 @@ class Composer {
   void paragraph(Box& box, std::string_view words, Style style, std::size_t most,
                  Ink ink = Ink::Text);
   /// The largest style from `largest` down to `least` (heights of a capital, mm) in which the words
-  /// need no more than `most` lines of this width; `least` where none does.
+  /// need no more than `most` lines and no more room than `box`; `least` where none does.
   [[nodiscard]] Style fitting(std::string_view words, Face face, double largest, double least,
-                              std::size_t most, double width) const;
+                              std::size_t most, const Box& box) const;
   /// As paragraph, in the style that `fitting` finds.
   void fitted(Box& box, std::string_view words, Face face, double largest, double least,
               std::size_t most, Ink ink = Ink::Text);
-  /// As paragraph, in the largest style from `largest` down to `least` in which all of the words
-  /// find room in `box`.
-  void filling(Box box, std::string_view words, Face face, double largest, double least);
   [[nodiscard]] std::vector<std::string> broken(std::string_view words, Style style,
                                                 double width) const;
 

@@ -52,11 +52,12 @@ void notice_line(Composer& composer, Box& box, const std::optional<Notice>& noti
   if (!notice) return;
   constexpr std::size_t most_lines = 3;
   const double side = composer.mm(6);
-  const double width = box.width - side - composer.mm(4);
+  Box room = box;
+  room.width -= side + composer.mm(4);
   const Style words =
-      composer.fitting(notice->sentence, Face::Bold, notice_mm, least_notice_mm, most_lines, width);
+      composer.fitting(notice->sentence, Face::Bold, notice_mm, least_notice_mm, most_lines, room);
   const std::size_t lines =
-      std::min(most_lines, composer.broken(notice->sentence, words, width).size());
+      std::min(most_lines, composer.broken(notice->sentence, words, room.width).size());
   const double height = composer.line_height(words) * static_cast<double>(lines) + composer.mm(3);
   Box line = box.take_bottom(height);
   box.take_bottom(composer.mm(gap_mm));

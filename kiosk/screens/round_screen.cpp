@@ -60,7 +60,7 @@ Pages round_pages(const Composer& composer, const Box& box, const RoundView& vie
   const std::size_t fit = rows_in(box, tub_row_height(composer));
   const int here = static_cast<int>(view.next / fit);
   const bool follow = view.under_way && !model.list_turned;
-  return pages_of(view.lines.size(), fit, follow ? here : model.list_page);
+  return pages_of(view.lines, fit, follow ? here : model.list_page);
 }
 
 std::vector<KeyRow> keys_for(const RoundView& view, const Model& model) {
@@ -97,9 +97,11 @@ void compose_round(Composer& composer, const Model& model) {
   for (const std::string& note : view.notes)
     if (box.height > 4 * tub_row_height(composer))
       composer.paragraph(box, note, composer.style(Step::Record, Face::Bold), 2);
-  const Pages pages = round_pages(composer, box, view, model);
+  Pages pages = round_pages(composer, box, view, model);
   page_keys(composer, box, pages);
-  rows(composer, box, view.lines, pages);
+  const auto lines = round_lines(model, pages.first, pages.rows);
+  pages.first = 0;
+  rows(composer, box, lines, pages);
 }
 
 void compose_summary(Composer& composer, const Model& model) {

@@ -42,12 +42,13 @@ void saved_line(Composer& composer, Box box, const TubView& view) {
     composer.key(box.take_right(composer.mm(26)), "undo", Record{Action::Undo});
     box.take_right(composer.mm(gap_mm));
   }
+  const Style words = composer.style(Step::Instruction, Face::Bold);
   composer.rule(box, Ink::Text);
   box.take_top(composer.mm(1));
-  if (!view.notice)
-    return composer.paragraph(box, "Saving ...", composer.style(Step::Instruction, Face::Bold), 1,
-                              Ink::Soft);
-  composer.filling(box, view.notice->sentence, Face::Bold, 3.8, 2.3);
+  if (view.notice)
+    composer.fitted(box, view.notice->sentence, Face::Bold, 3.8, 2.6, 4);
+  else
+    composer.paragraph(box, "Saving ...", words, 1, Ink::Soft);
 }
 
 }  // namespace rackside::kiosk

@@ -53,11 +53,17 @@ void compose_words(Composer& composer, const Model& model) {
   top.take_left(composer.mm(4));
   top.take_right(composer.mm(gap_mm));
   const bool low = box.height < composer.mm(80);
-  if (low) best_answer(composer, top, model);
-  composer.text(top, question_words(asking.question), composer.style(Step::Species, Face::Bold));
+  const auto notice = telling(model);
+  if (low && notice) {
+    // Between keyboard and title there is room for what is written only.
+    composer.fitted(top, notice->sentence, Face::Bold, 3.8, 2.6, 3);
+  } else {
+    if (low) best_answer(composer, top, model);
+    composer.text(top, question_words(asking.question), composer.style(Step::Species, Face::Bold));
+  }
   box.take_top(composer.mm(gap_mm));
   keyboard(composer, box, asking.capital ? Letters::Capital : Letters::Small, Row::Shown);
-  notice_line(composer, box, telling(model));
+  if (!low) notice_line(composer, box, notice);
   const Style written = composer.style(Step::Species);
   Box line = box.take_top(std::min(box.height, composer.line_height(written) + composer.mm(2)));
   composer.rule({line.x, line.bottom() - 2, line.width, 2}, Ink::Accent);

@@ -55,14 +55,8 @@ std::vector<FormField> view_new_cover(const Model& model) {
       {.word = "to, this day too",
        .value = day_value(model, form.to),
        .intent = AskDay{WhichDay::Last}},
-      {.word = "whom they call",
-       .value = contact_value(model.cover),
-       .intent = Ask{AskContact{}},
-       .long_words = true},
-      {.word = "a note for them",
-       .value = note_value(model.cover),
-       .intent = Ask{AskCoverNote{}},
-       .long_words = true}};
+      {.word = "whom they call", .value = contact_value(model.cover), .intent = Ask{AskContact{}}},
+      {.word = "a note for them", .value = note_value(model.cover), .intent = Ask{AskCoverNote{}}}};
   for (const std::string& rack : racks_in(model.collection)) {
     if (rack.empty()) continue;
     const bool in = std::ranges::find(form.racks, rack) != form.racks.end();

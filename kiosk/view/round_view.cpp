@@ -27,42 +27,59 @@ RoundLine line_of(const TubTask& tub, const Model& model) {
   return line;
 }
 
-RoundLine shelf_line(const Place& shelf, const std::string& detail) {
-  const std::string place = format_place(shelf);
-  return {.kind = RoundLine::Kind::Shelf,
-          .title = place.empty() ? "no place given" : place,
-          .detail = detail};
+// A line before it is put into words.
+struct Entry {
+  const TubTask* tub = nullptr;  // none: the head over those that follow
+  std::string title, detail;     // of a head
+  bool quiet = false;
+};
+
+Entry shelf_head(const ShelfPart& part) {
+  const std::string place = format_place(part.shelf);
+  return {.title = place.empty() ? "no place given" : place,
+          .detail = fmt::format("{} due", part.tubs.size())};
 }
 
-void add_due(RoundView& view, const DayPlan& plan, const Model& model,
-             const std::set<AnimalId>& done) {
-  bool found_next = false;
-  for (const ShelfPart& part : by_shelf(plan.due)) {
-    view.lines.push_back(shelf_line(part.shelf, fmt::format("{} due", part.tubs.size())));
-    for (const TubTask& tub : part.tubs) {
-      RoundLine line = line_of(tub, model);
-      line.done = done.contains(tub.animal);
-      if (!line.done && !found_next) {
-        found_next = true;
-        view.next = view.lines.size();
-      }
-      view.lines.push_back(std::move(line));
-    }
-  }
-}
-
-void add_quiet(RoundView& view, const std::vector<TubTask>& tubs, const std::string& title,
-               const Model& model) {
+void add_quiet(std::vector<Entry>& entries, const std::vector<TubTask>& tubs,
+               const std::string& title) {
   if (tubs.empty()) return;
-  view.lines.push_back({.kind = RoundLine::Kind::Shelf,
-                        .title = title,
-                        .detail = count_of(static_cast<int>(tubs.size()), "tub")});
-  for (const TubTask& tub : tubs) {
-    RoundLine line = line_of(tub, model);
-    line.quiet = true;
-    line.position = fmt::format("{}{}-{}", tub.place.rack, tub.place.shelf, tub.place.position);
-    view.lines.push_back(std::move(line));
+  entries.push_back({.title = title, .detail = count_of(static_cast<int>(tubs.size()), "tub")});
+  for (const TubTask& tub : tubs) entries.push_back({.tub = &tub, .quiet = true});
+}
+
+std::vector<Entry> entries_of(const DayPlan& plan) {
+  std::vector<Entry> entries;
+  for (const ShelfPart& part : by_shelf(plan.due)) {
+    entries.push_back(shelf_head(part));
+    for (const TubTask& tub : part.tubs) entries.push_back({.tub = &tub});
   }
+  add_quiet(entries, plan.leave_alone, "leave alone");
+  add_quiet(entries, plan.wait, "wait");
+  return entries;
+}
+
+const DayPlan& plan_shown(const Model& model) {
+  return model.round ? model.round->so_far.plan : model.plan;
+}
+
+std::set<AnimalId> done_so_far(const Model& model) {
+  std::set<AnimalId> done;
+  if (!model.round) return done;
+  for (const TubProgress& tub : model.round->progress.tubs)
+    if (tub.done) done.insert(tub.animal);
+  return done;
+}
+
+RoundLine told(const Entry& entry, const Model& model, const std::set<AnimalId>& done) {
+  if (entry.tub == nullptr)
+    return {.kind = RoundLine::Kind::Shelf, .title = entry.title, .detail = entry.detail};
+  const TubTask& tub = *entry.tub;
+  RoundLine line = line_of(tub, model);
+  line.quiet = entry.quiet;
+  line.done = !entry.quiet && done.contains(tub.animal);
+  if (entry.quiet)
+    line.position = fmt::format("{}{}-{}", tub.place.rack, tub.place.shelf, tub.place.position);
+  return line;
 }
 
 std::string progress_words(const Progress& progress) {
@@ -83,11 +100,8 @@ RoundView view_round(const Model& model) {
     return view;
   }
   view.under_way = model.round.has_value();
-  const DayPlan& plan = view.under_way ? model.round->so_far.plan : model.plan;
-  std::set<AnimalId> done;
+  const DayPlan& plan = plan_shown(model);
   if (view.under_way) {
-    for (const TubProgress& tub : model.round->progress.tubs)
-      if (tub.done) done.insert(tub.animal);
     view.detail = progress_words(model.round->progress);
   } else {
     view.detail = fmt::format("{} due, {} wait, {} left alone", plan.due.size(), plan.wait.size(),
@@ -95,10 +109,24 @@ RoundView view_round(const Model& model) {
     view.can_set_out = !plan.due.empty();
   }
   for (const RackNote& note : plan.notes) view.notes.push_back(note.sentence);
-  add_due(view, plan, model, done);
-  add_quiet(view, plan.leave_alone, "leave alone", model);
-  add_quiet(view, plan.wait, "wait", model);
+  const auto entries = entries_of(plan);
+  const auto done = done_so_far(model);
+  const auto next = std::ranges::find_if(entries, [&](const Entry& entry) {
+    return entry.tub != nullptr && !entry.quiet && !done.contains(entry.tub->animal);
+  });
+  view.lines = entries.size();
+  if (next != entries.end()) view.next = static_cast<std::size_t>(next - entries.begin());
   return view;
+}
+
+std::vector<RoundLine> round_lines(const Model& model, std::size_t first, std::size_t most) {
+  std::vector<RoundLine> lines;
+  if (!model.overview_known) return lines;
+  const auto entries = entries_of(plan_shown(model));
+  const auto done = done_so_far(model);
+  for (std::size_t i = first; i < std::min(entries.size(), first + most); ++i)
+    lines.push_back(told(entries[i], model, done));
+  return lines;
 }
 
 CarryView view_carry(const Model& model) {

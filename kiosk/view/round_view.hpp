@@ -30,8 +30,8 @@ struct RoundView {
   std::string title;   // "Wednesday 25 November"
   std::string detail;  // "12 of 34 · about 40 minutes left"
   std::vector<std::string> notes;
-  std::vector<RoundLine> lines;
-  std::size_t next = 0;  // index of the first line that is still to do
+  std::size_t lines = 0;  // how many there are
+  std::size_t next = 0;   // index of the first one that is still to do
   bool under_way = false;
   bool can_set_out = false;
 
@@ -39,6 +39,10 @@ struct RoundView {
 };
 
 [[nodiscard]] RoundView view_round(const Model& model);
+/// At most `most` of its lines from `first` on. Only what is shown is put into words: a round may
+/// have thousands.
+[[nodiscard]] std::vector<RoundLine> round_lines(const Model& model, std::size_t first,
+                                                 std::size_t most);
 
 /// Prey of one kind and size, and what to touch when there is none of it.
 struct CarryPrey {
