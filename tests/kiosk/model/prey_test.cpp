@@ -82,6 +82,15 @@ TEST_CASE("what stands in can be changed again, and back to what was planned") {
   CHECK(room.meal(room.tubs[0]).prey == "cricket");
 }
 
+TEST_CASE("what stands in at the planned size can be replaced in its turn") {
+  Short room;
+  room.instead(crickets(), "roach");
+  room.instead({"roach", Millimetres{10}}, "locust");
+  CHECK(room.kiosk.model().rules.collection.instead ==
+        std::vector{PreyInstead{"cricket", Millimetres{10}, "locust", std::nullopt}});
+  CHECK(room.meal(room.tubs[0]).prey == "locust");
+}
+
 TEST_CASE("the round's end and the next day bring back what is usual") {
   Short room;
   room.instead(crickets(), "roach");
