@@ -61,6 +61,7 @@ void judge(std::vector<Arrangement>& list, const Plane& plane, int version,
 
 void add_guesses(std::vector<Arrangement>& list, const Plane& plane, int version,
                  const std::array<Point, 3>& pixels, double focal) {
+  judge(list, plane, version, pixels, focal, {0, {}});
   for (const double sign : {-1.0, 1.0}) {
     const std::size_t before = list.size();
     judge(list, plane, version, pixels, focal, {sign, {}});
