@@ -14,13 +14,14 @@ Celsius mean_of(const WarmDays::Readings& readings) {
 }  // namespace
 
 std::vector<WarmDay> WarmDays::at(std::string_view rack, Day since) const {
-  std::map<Day, Readings> days;
+  std::map<Day, const Readings*> days;
   // The first of two entries stays: the rack's own.
   for (const std::string_view place : {rack, std::string_view{}})
     if (const auto found = racks.find(place); found != racks.end())
-      days.insert(found->second.lower_bound(since), found->second.end());
+      for (auto day = found->second.lower_bound(since); day != found->second.end(); ++day)
+        days.emplace(day->first, &day->second);
   std::vector<WarmDay> list;
-  for (const auto& [day, read] : days) list.push_back({day, mean_of(read)});
+  for (const auto& [day, read] : days) list.push_back({day, mean_of(*read)});
   return list;
 }
 

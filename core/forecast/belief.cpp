@@ -136,10 +136,6 @@ class Enumeration {
   std::vector<double> until_now_;  // likelihood of all steps, premoult beginning before the k-th
 };
 
-}  // namespace
-
-namespace {
-
 Lengths lengths_of(const LevelFilter& filter, bool wide_span) {
   Lengths lengths{filter.length(), {}};
   if (!wide_span) return lengths;

@@ -47,7 +47,7 @@ Character CollectionModel::character_of(const Evidence& evidence) const {
   follow(filter, history);
   character.wide_span =
       starts_within_a_wide_span(evidence, character.clock, std::exp(filter.expected()));
-  character.season = season_of(*this, evidence, history);
+  character.season = season_of(*this, evidence, history, filter);
   character.unfed = filter;
   character = fed(std::move(character), history.meals_since);
   const HabitCounts own = own_counts(*this, evidence, character.clock);

@@ -20,7 +20,7 @@ struct CollectionModel {
   std::map<std::string, HabitCounts> species;  // counts of each
   std::optional<double> warmth_threshold;      // none: thermal time did not help
   YearlyWave wave;                             // of growth, where warmth does not explain it
-  Season season;                               // of animals that came as adults
+  Season season;                               // of grown animals
   std::map<std::string, PeakWeights> species_peaks;
   std::size_t moults = 0;  // that it was learnt from
 

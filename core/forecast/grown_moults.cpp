@@ -24,17 +24,21 @@ GrownMoult moult_of(const LevelFilter& before, double began, double moulted,
   const double log_length = std::log(std::max(1.0, clock.between(began, moulted)));
   GrownMoult moult{.part = year_part(moulted),
                    .by_lengths = log_density(before.length(), log_length)};
+  std::size_t place = 0;
+  const auto weigh = [&](const LengthComponent& component, const auto& points) {
+    for (const double weight : points.weight) moult.weights[place++] = component.weight * weight;
+  };
+  // Both components: an animal that is late has had every other day to moult on, too.
+  weigh(before.length()[0], narrow_points);
+  weigh(before.length()[1], wide_points);
   for (std::size_t k = 0; k < season_loosenings.size(); ++k) {
     const LengthMixture law = in_season(before, season_loosenings[k]).length();
     moult.in_season[k] = log_density(law, log_length);
-    // Both components: an animal that is late has had every other day to moult on, too.
-    std::size_t place = 0;
+    place = 0;
     const auto add = [&](const LengthComponent& component, const auto& points) {
-      for (std::size_t i = 0; i < points.z.size(); ++i, ++place) {
-        const double length = std::exp(component.mean + component.deviation * points.z[i]);
-        moult.others[k][place] = year_part(clock.after(began, length));
-        moult.weights[place] = component.weight * points.weight[i];
-      }
+      for (const double z : points.z)
+        moult.others[k][place++] =
+            year_part(clock.after(began, std::exp(component.mean + component.deviation * z)));
     };
     add(law[0], narrow_points);
     add(law[1], wide_points);
@@ -42,18 +46,18 @@ GrownMoult moult_of(const LevelFilter& before, double began, double moulted,
   return moult;
 }
 
+}  // namespace
+
 bool is_grown(Stage stage, const LevelFilter& filter) {
   return stage == Stage::Adult ||
          filter.expected() > std::log(documented_priors().season.grown_cycle);
 }
 
-}  // namespace
-
-GrownMoults grown_moults(const CollectionModel& model, const Evidence& animal,
-                         const CycleHistory& history) {
+std::vector<GrownMoult> grown_moults(const CollectionModel& model, const Evidence& animal,
+                                     const CycleHistory& history) {
   const GrowthClock clock = model.clock_of(animal);
   LevelFilter filter = model.levels.filter(animal.species, animal.stage, animal.instar);
-  GrownMoults grown;
+  std::vector<GrownMoult> moults;
   for (std::size_t i = 0; i < history.cycles.size(); ++i) {
     LevelFilter before = filter;
     before.feed(history.cycles[i].meals);
@@ -61,10 +65,9 @@ GrownMoults grown_moults(const CollectionModel& model, const Evidence& animal,
     const bool counts = i > 0 && is_grown(animal.stage, before) && filter.hid_a_moult() <= 0.5;
     if (!counts) continue;
     const double began = animal.moults[i - 1].middle();
-    grown.moults.push_back(moult_of(before, began, animal.moults[i].middle(), clock));
+    moults.push_back(moult_of(before, began, animal.moults[i].middle(), clock));
   }
-  grown.now = is_grown(animal.stage, filter);
-  return grown;
+  return moults;
 }
 
 Explained explain(const std::vector<GrownMoult>& moults, const YearBell& bell,

@@ -26,14 +26,13 @@ struct GrownMoult {
   std::array<double, narrow + wide> weights{};  // of the others, sum 1
 };
 
-/// Of one animal's moults, those that ended a grown animal's cycle; and whether the next one will.
-struct GrownMoults {
-  std::vector<GrownMoult> moults;
-  bool now = false;
-};
+/// Whether the cycle at hand is that of a grown animal, which may keep to a season.
+[[nodiscard]] bool is_grown(Stage stage, const LevelFilter& filter);
 
-[[nodiscard]] GrownMoults grown_moults(const CollectionModel& model, const Evidence& animal,
-                                       const CycleHistory& history);
+/// Of one animal's moults, those that ended a grown animal's cycle.
+[[nodiscard]] std::vector<GrownMoult> grown_moults(const CollectionModel& model,
+                                                   const Evidence& animal,
+                                                   const CycleHistory& history);
 
 /// Log likelihoods of an animal's moults: by lengths alone, and for each time at which the season
 /// may have its peak.

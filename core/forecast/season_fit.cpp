@@ -99,8 +99,8 @@ void learn_seasons(CollectionModel& model, std::span<const Evidence* const> samp
   BySpecies moults;
   for (const Evidence* animal : sample) {
     const CycleHistory history = finished_cycles(*animal, model.clock_of(*animal));
-    GrownMoults grown = grown_moults(model, *animal, history);
-    if (!grown.moults.empty()) moults[animal->species].push_back(std::move(grown.moults));
+    std::vector<GrownMoult> grown = grown_moults(model, *animal, history);
+    if (!grown.empty()) moults[animal->species].push_back(std::move(grown));
   }
   model.season = {};
   model.species_peaks.clear();
@@ -116,18 +116,18 @@ void learn_seasons(CollectionModel& model, std::span<const Evidence* const> samp
 }
 
 Season season_of(const CollectionModel& model, const Evidence& evidence,
-                 const CycleHistory& history) {
+                 const CycleHistory& history, const LevelFilter& now) {
   Season season = model.season;
+  if (!is_grown(evidence.stage, now)) season.kept = 0;
   if (season.kept == 0) return season;
   if (const auto own = model.species_peaks.find(evidence.species); own != model.species_peaks.end())
     season.peaks = own->second;
-  const GrownMoults grown = grown_moults(model, evidence, history);
   const auto loosened = std::ranges::find(season_loosenings, season.loosened);
-  const Explained logs = explain(grown.moults, YearBell(season.sharpness),
+  const Explained logs = explain(grown_moults(model, evidence, history), YearBell(season.sharpness),
                                  static_cast<std::size_t>(loosened - season_loosenings.begin()));
   const double does_not = std::log(1 - season.kept) + logs.by_lengths;
   const double keeps = std::log(season.kept) + peaks_given(logs.by_peak, season.peaks).log_evidence;
-  season.kept = grown.now ? std::exp(keeps - log_sum(keeps, does_not)) : 0;
+  season.kept = std::exp(keeps - log_sum(keeps, does_not));
   return season;
 }
 

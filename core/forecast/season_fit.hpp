@@ -13,9 +13,10 @@ namespace rackside {
 /// clearly more (MODEL.md, "Season").
 void learn_seasons(CollectionModel& model, std::span<const Evidence* const> sample);
 
-/// The season of one animal: at its species' time, and as likely as its own moults have it. Kept
-/// with chance 0 where its cycles are not yet those of a grown animal.
+/// The season of one animal, whose filter `now` has followed its history: at its species' time, and
+/// as likely as its own moults have it. Kept with chance 0 where its cycles are not yet those of a
+/// grown animal.
 [[nodiscard]] Season season_of(const CollectionModel& model, const Evidence& evidence,
-                               const CycleHistory& history);
+                               const CycleHistory& history, const LevelFilter& now);
 
 }  // namespace rackside

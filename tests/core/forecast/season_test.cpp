@@ -52,7 +52,10 @@ std::vector<Evidence> two_species_in_season(Dice& dice) {
 }
 
 double kept_by(const CollectionModel& model, const Evidence& animal) {
-  return season_of(model, animal, finished_cycles(animal, model.clock_of(animal))).kept;
+  const CycleHistory history = finished_cycles(animal, model.clock_of(animal));
+  LevelFilter now = model.levels.filter(animal.species, animal.stage, animal.instar);
+  follow(now, history);
+  return season_of(model, animal, history, now).kept;
 }
 
 // The weight of the peaks within a step of this day of the year.
