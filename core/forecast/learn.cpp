@@ -90,7 +90,7 @@ CollectionModel learn(std::span<const Evidence> animals, double as_of,
     find_traces(sample, model);
     if (sample.any_trace()) model.levels = refit(model, sample, &model.levels);
   }
-  learn_seasons(model, sample.animals);
+  learn_seasons(model, sample);
   return model;
 }
 

@@ -4,10 +4,12 @@
 #include <array>
 #include <cmath>
 #include <map>
+#include <span>
 #include <vector>
 
 #include "core/forecast/grown_moults.hpp"
 #include "core/forecast/peak_belief.hpp"
+#include "core/forecast/traces.hpp"
 
 namespace rackside {
 namespace {
@@ -94,13 +96,15 @@ Seasons fit_all(const BySpecies& moults, std::span<const double> tried) {
 
 }  // namespace
 
-void learn_seasons(CollectionModel& model, std::span<const Evidence* const> sample) {
+void learn_seasons(CollectionModel& model, const FitSample& sample) {
   constexpr double negligible = 0.02;
   BySpecies moults;
-  for (const Evidence* animal : sample) {
-    const CycleHistory history = finished_cycles(*animal, model.clock_of(*animal));
-    std::vector<GrownMoult> grown = grown_moults(model, *animal, history);
-    if (!grown.empty()) moults[animal->species].push_back(std::move(grown));
+  for (std::size_t i = 0; i < sample.animals.size(); ++i) {
+    const Evidence& animal = *sample.animals[i];
+    CycleHistory history = finished_cycles(animal, model.clock_of(animal));
+    if (!sample.traces.empty()) add_traces(history, sample.traces[i]);
+    std::vector<GrownMoult> grown = grown_moults(model, animal, history);
+    if (!grown.empty()) moults[animal.species].push_back(std::move(grown));
   }
   model.season = {};
   model.species_peaks.clear();
