@@ -17,9 +17,9 @@ constexpr int library_symbols = 4;
 constexpr double sharpening = 1.5;  // 2.5 I - 1.5 G
 constexpr int most_doubled = 600;   // px; beyond that, doubling costs more than it gives
 
-enum class Way { Soft, Sharp, InPairs, LibrarySharpened, LibraryDoubled };
-constexpr std::array ways{Way::Soft, Way::Sharp, Way::InPairs, Way::LibrarySharpened,
-                          Way::LibraryDoubled};
+enum class Way { Soft, Sharp, InPairs, Blurred, LibrarySharpened, LibraryDoubled };
+constexpr std::array ways{
+    Way::Soft, Way::Sharp, Way::InPairs, Way::Blurred, Way::LibrarySharpened, Way::LibraryDoubled};
 
 // One frame's work, in the pixels of the aiming box.
 class Attempt {
@@ -44,6 +44,7 @@ class Attempt {
       case Way::Soft: return solve(Look::Soft);
       case Way::Sharp: return solve(Look::Sharp);
       case Way::InPairs: return solve(Look::InPairs);
+      case Way::Blurred: return solve(Look::Blurred);
       case Way::LibrarySharpened:
         return ask_in_time(as_grey(sharpened(as_plane(picture_), sharpening, 1.5)), 1);
       case Way::LibraryDoubled:

@@ -122,6 +122,18 @@ Plane box_mean(const Plane& plane, int reach) {
 }
 
 // Each new pixel lies three quarters of the way to the nearer of two old ones, both ways.
+Plane halved(const Plane& plane) {
+  Plane half(plane.width / 2, plane.height / 2);
+  for (int y = 0; y < half.height; ++y) {
+    const float* upper = plane.row(2 * y);
+    const float* lower = plane.row(2 * y + 1);
+    float* out = half.row(y);
+    for (int x = 0; x < half.width; ++x)
+      out[x] = (upper[2 * x] + upper[2 * x + 1] + lower[2 * x] + lower[2 * x + 1]) / 4;
+  }
+  return half;
+}
+
 GreyImage doubled(const GreyImage& image) {
   const int width = image.width, height = image.height;
   GreyImage result{2 * width, 2 * height, {}};

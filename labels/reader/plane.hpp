@@ -53,6 +53,8 @@ struct Plane {
 [[nodiscard]] Plane sharpened(const Plane& plane, double amount, double sigma);
 /// The mean over (2 * reach + 1) x (2 * reach + 1) pixels.
 [[nodiscard]] Plane box_mean(const Plane& plane, int reach);
+/// Half as wide and high: the mean of every four pixels.
+[[nodiscard]] Plane halved(const Plane& plane);
 /// Twice as wide and high, bilinear.
 [[nodiscard]] GreyImage doubled(const GreyImage& image);
 

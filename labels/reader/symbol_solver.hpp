@@ -25,10 +25,11 @@ struct Unread {
 /// Different ways to look for finder patterns; each finds some that the others miss, and what they
 /// find adds up.
 enum class Look {
-  Plain,   // the picture as it is: cheap
-  Soft,    // smoothed, with a wide threshold: noise, large symbols
-  Sharp,   // smoothed and over-sharpened: blur, few pixels a module
-  InPairs  // two finder patterns of three: glare and dirt
+  Plain,    // the picture as it is: cheap
+  Soft,     // smoothed, with a wide threshold: noise, large symbols
+  Sharp,    // smoothed and over-sharpened: blur, few pixels a module
+  InPairs,  // two finder patterns of three: glare and dirt
+  Blurred   // half as large and sharpened beyond measure: out of focus, moved
 };
 
 /// Works on one picture. Symbols near `aim` come first and, among many, are the only ones tried.
