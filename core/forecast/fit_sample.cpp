@@ -14,25 +14,26 @@ constexpr std::size_t most_in_all = 400;
 
 }  // namespace
 
-std::vector<const Evidence*> sample_of(std::span<const Evidence> animals) {
+FitSample sample_of(std::span<const Evidence> animals, double as_of) {
   std::map<std::string_view, std::vector<const Evidence*>> by_species;
   for (const Evidence& animal : animals)
     if (animal.count == 1) by_species[animal.species].push_back(&animal);
   const std::size_t share = most_in_all / std::max<std::size_t>(1, by_species.size());
   const std::size_t most = std::clamp<std::size_t>(share, 3, most_of_a_species);
-  std::vector<const Evidence*> sample;
+  FitSample sample{.animals = {}, .traces = {}, .as_of = as_of};
   for (const auto& [species, list] : by_species) {
     const std::size_t taken = std::min(most, list.size());
-    for (std::size_t i = 0; i < taken; ++i) sample.push_back(list[i * list.size() / taken]);
+    for (std::size_t i = 0; i < taken; ++i) sample.animals.push_back(list[i * list.size() / taken]);
   }
+  sample.traces.resize(sample.animals.size());
   return sample;
 }
 
 void find_traces(FitSample& sample, const CollectionModel& model) {
-  sample.traces.clear();
-  for (const Evidence* animal : sample.animals)
-    sample.traces.push_back(
-        traces_of(model, *animal, finished_cycles(*animal, model.clock_of(*animal))));
+  for (std::size_t i = 0; i < sample.animals.size(); ++i) {
+    const Evidence& animal = *sample.animals[i];
+    sample.traces[i] = traces_of(model, animal, finished_cycles(animal, model.clock_of(animal)));
+  }
 }
 
 bool FitSample::any_trace() const {
@@ -47,7 +48,7 @@ std::vector<SpeciesHistories> histories_of(const CollectionModel& model, const F
   for (std::size_t i = 0; i < std::min(most, sample.animals.size()); ++i) {
     const Evidence* animal = sample.animals[i];
     CycleHistory history = all_cycles(*animal, model.clock_of(*animal), sample.as_of);
-    if (!sample.traces.empty()) add_traces(history, sample.traces[i]);
+    add_traces(history, sample.traces[i]);
     if (history.cycles.empty()) continue;
     SpeciesHistories& species = by_species[animal->species];
     species.species = animal->species;

@@ -12,7 +12,7 @@ namespace rackside {
 
 struct FitSample {
   std::vector<const Evidence*> animals;
-  /// Of hidden moults, by animal (traces.hpp); empty: not looked for yet.
+  /// Of hidden moults, one list an animal (traces.hpp); empty lists: not looked for yet.
   std::vector<std::vector<double>> traces;
   double as_of = 0;
 
@@ -21,7 +21,7 @@ struct FitSample {
 
 /// Some animals of every species, evenly from the list, so that rare species are all there and the
 /// choice stays the same from one fit to the next. Groups have no cycle of their own.
-[[nodiscard]] std::vector<const Evidence*> sample_of(std::span<const Evidence> animals);
+[[nodiscard]] FitSample sample_of(std::span<const Evidence> animals, double as_of);
 
 void find_traces(FitSample& sample, const CollectionModel& model);
 

@@ -76,7 +76,7 @@ void learn_levels(CollectionModel& model, const FitSample& sample, const LevelMo
 
 CollectionModel learn(std::span<const Evidence> animals, double as_of,
                       const CollectionModel* before) {
-  FitSample sample{.animals = sample_of(animals), .traces = {}, .as_of = as_of};
+  FitSample sample = sample_of(animals, as_of);
   CollectionModel model;
   if (before != nullptr) {
     model = *before;

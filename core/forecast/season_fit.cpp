@@ -102,7 +102,7 @@ void learn_seasons(CollectionModel& model, const FitSample& sample) {
   for (std::size_t i = 0; i < sample.animals.size(); ++i) {
     const Evidence& animal = *sample.animals[i];
     CycleHistory history = finished_cycles(animal, model.clock_of(animal));
-    if (!sample.traces.empty()) add_traces(history, sample.traces[i]);
+    add_traces(history, sample.traces[i]);
     std::vector<GrownMoult> grown = grown_moults(model, animal, history);
     if (!grown.empty()) moults[animal.species].push_back(std::move(grown));
   }

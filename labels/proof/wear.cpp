@@ -108,23 +108,6 @@ GreyImage around_cylinder(const GreyImage& image, double centre_x, double radius
   return result;
 }
 
-GreyImage shrunk(const GreyImage& image, int factor, int left, int top) {
-  GreyImage result = blank((image.width - left) / factor, (image.height - top) / factor);
-  std::vector<int> sums(static_cast<std::size_t>(result.width));
-  for (int y = 0; y < result.height; ++y) {
-    std::ranges::fill(sums, 0);
-    for (int row = top + y * factor; row < top + (y + 1) * factor; ++row) {
-      const std::uint8_t* pixel = &image.pixels[at(image, left, row)];
-      for (int& sum : sums)
-        for (int i = 0; i < factor; ++i) sum += *pixel++;
-    }
-    for (int x = 0; x < result.width; ++x)
-      result.pixels[at(result, x, y)] =
-          static_cast<std::uint8_t>(sums[static_cast<std::size_t>(x)] / (factor * factor));
-  }
-  return result;
-}
-
 GreyImage resampled(const GreyImage& image, int width, int height) {
   GreyImage result = blank(width, height);
   std::vector<int> columns(static_cast<std::size_t>(width));

@@ -19,9 +19,6 @@ namespace rackside {
 /// darker towards its sides.
 [[nodiscard]] GreyImage around_cylinder(const GreyImage& image, double centre_x, double radius);
 
-/// `image` with `factor` by `factor` pixels averaged into one, beginning at `left`, `top`.
-[[nodiscard]] GreyImage shrunk(const GreyImage& image, int factor, int left = 0, int top = 0);
-
 /// `width` by `height` pixels, each the nearest one of `image`: printer dots as a camera's optics
 /// would find them, without inventing grey between them.
 [[nodiscard]] GreyImage resampled(const GreyImage& image, int width, int height);

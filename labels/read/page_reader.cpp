@@ -62,18 +62,6 @@ class Search {
   std::vector<Point> foreign_;
 };
 
-GreyImage halved(const GreyImage& image) {
-  GreyImage half{image.width / 2, image.height / 2, {}};
-  half.pixels.reserve(static_cast<std::size_t>(half.width) * static_cast<std::size_t>(half.height));
-  for (int y = 0; y < half.height; ++y)
-    for (int x = 0; x < half.width; ++x)
-      half.pixels.push_back(
-          static_cast<std::uint8_t>((image.at(2 * x, 2 * y) + image.at(2 * x + 1, 2 * y) +
-                                     image.at(2 * x, 2 * y + 1) + image.at(2 * x + 1, 2 * y + 1)) /
-                                    4));
-  return half;
-}
-
 bool is_blank(const GreyImage& image) {
   const auto [darkest, lightest] = std::ranges::minmax(image.pixels);
   constexpr int least_contrast = 20;
@@ -107,7 +95,7 @@ PageSightings search_page(const GreyImage& page, Reader reader) {
   for (double scale = 1;; scale *= 2) {
     look_through_windows(search, reader, *image, scale);
     if (image->width <= window && image->height <= window) break;
-    smaller = halved(*image);
+    smaller = shrunk(*image, 2);
     image = &*smaller;
   }
   return search.result();

@@ -121,7 +121,6 @@ Plane box_mean(const Plane& plane, int reach) {
   return result;
 }
 
-// Each new pixel lies three quarters of the way to the nearer of two old ones, both ways.
 Plane halved(const Plane& plane) {
   Plane half(plane.width / 2, plane.height / 2);
   for (int y = 0; y < half.height; ++y) {
@@ -134,6 +133,25 @@ Plane halved(const Plane& plane) {
   return half;
 }
 
+GreyImage shrunk(const GreyImage& image, int factor, int left, int top) {
+  GreyImage result{(image.width - left) / factor, (image.height - top) / factor, {}};
+  result.pixels.reserve(static_cast<std::size_t>(result.width) *
+                        static_cast<std::size_t>(result.height));
+  std::vector<int> sums(static_cast<std::size_t>(result.width));
+  for (int y = 0; y < result.height; ++y) {
+    std::ranges::fill(sums, 0);
+    for (int row = top + y * factor; row < top + (y + 1) * factor; ++row) {
+      const std::uint8_t* pixel = image.pixels.data() + row * image.width + left;
+      for (int& sum : sums)
+        for (int i = 0; i < factor; ++i) sum += *pixel++;
+    }
+    for (const int sum : sums)
+      result.pixels.push_back(static_cast<std::uint8_t>(sum / (factor * factor)));
+  }
+  return result;
+}
+
+// Each new pixel lies three quarters of the way to the nearer of two old ones, both ways.
 GreyImage doubled(const GreyImage& image) {
   const int width = image.width, height = image.height;
   GreyImage result{2 * width, 2 * height, {}};

@@ -55,6 +55,8 @@ struct Plane {
 [[nodiscard]] Plane box_mean(const Plane& plane, int reach);
 /// Half as wide and high: the mean of every four pixels.
 [[nodiscard]] Plane halved(const Plane& plane);
+/// `image` with `factor` by `factor` pixels averaged into one, beginning at `left`, `top`.
+[[nodiscard]] GreyImage shrunk(const GreyImage& image, int factor, int left = 0, int top = 0);
 /// Twice as wide and high, bilinear.
 [[nodiscard]] GreyImage doubled(const GreyImage& image);
 

@@ -38,7 +38,7 @@ std::vector<Sighting> read_symbols(const GreyImage& image) {
   const Point middle = middle_of_image(image);
   if (sightings.empty() && image.width > 1 && image.height > 1) {
     SymbolSolver solver(as_plane(image), usual_focal * image.width, middle);
-    for (const Look look : {Look::Plain, Look::Soft, Look::Sharp, Look::InPairs})
+    for (const Look look : all_looks)
       for (const Solved& solved : solver.look(look, [] { return true; }))
         if (!known(sightings, solved)) sightings.push_back({solved.code, solved.corners});
   }

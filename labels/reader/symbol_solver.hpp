@@ -2,6 +2,7 @@
 // Our own way from a picture to codes: finder patterns, grid, filter, soft decoding. See
 // reading.md.
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -31,6 +32,10 @@ enum class Look {
   InPairs,  // two finder patterns of three: glare and dirt
   Blurred   // half as large and sharpened beyond measure: out of focus, moved
 };
+
+/// What a still picture is given, for which there is time.
+inline constexpr std::array all_looks{Look::Plain, Look::Soft, Look::Sharp, Look::InPairs,
+                                      Look::Blurred};
 
 /// Works on one picture. Symbols near `aim` come first and, among many, are the only ones tried.
 class SymbolSolver {

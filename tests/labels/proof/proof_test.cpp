@@ -86,7 +86,6 @@ TEST_CASE("damage does to a picture what its name says") {
   CHECK(light - dark == 60);
   const GreyImage cut = scratched(image, {0, 10}, {20, 10}, 2);
   CHECK(std::ranges::count(cut.pixels, 0) == 4 * 2);
-  CHECK(shrunk(image, 4).at(2, 2) == 0);
   CHECK(resampled(image, 40, 40).at(17, 17) == 0);
   const GreyImage bent = around_cylinder(image, 10, 8);
   CHECK(bent.at(10, 10) == 0);

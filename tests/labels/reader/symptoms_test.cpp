@@ -104,6 +104,13 @@ TEST_CASE("a label under a glare too large to be read makes the reader say so") 
   CHECK(said.times(Guidance::TiltIt) + 1 >= said.total());
 }
 
+TEST_CASE("a label out of focus is read now and then, or makes the reader say so") {
+  const Said said = said_about({.blur = 3}, 16);
+  CHECK(said.unread <= 13);
+  CHECK(said.times(Guidance::HoldStill) >= 4);
+  CHECK(said.times(Guidance::HoldStill) == said.total());
+}
+
 TEST_CASE("a cluttered view without a label hardly ever gets words") {
   const Said said = said_about({.module_px = 0.01}, 24);
   CHECK(said.unread == 24);
